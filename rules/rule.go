@@ -1,0 +1,83 @@
+package rules
+
+import "github.com/ventlint/ventlint/checker/document"
+
+// Level is how much a failed rule weighs; the words are those of SARIF 2.1.0.
+type Level string
+
+// The levels, heaviest first.
+const (
+	Error   Level = "error"
+	Warning Level = "warning"
+	Note    Level = "note"
+)
+
+// Basis is where a requirement or a limit comes from.
+type Basis struct {
+	Document string `toml:"document,required"`
+	Edition  string `toml:"edition"`
+	Section  string `toml:"section"`
+	Read     Read   `toml:"read,required"`
+	Remark   string `toml:"remark"`
+}
+
+// Read tells how the writer of a pack knows a figure.
+type Read string
+
+// Values lists the ways of knowing: read in a public copy, read in a document
+// that quotes the text, remembered, common practice without a source, or
+// arithmetic on other rows.
+func (Read) Values() []string {
+	return []string{"seen", "secondary", "memory", "practice", "derived"}
+}
+
+// Rule is one requirement of a pack, as its file states it.
+type Rule struct {
+	document.Ref `toml:"-"`
+
+	ID        string   `toml:"id,required"`
+	Title     string   `toml:"title,required"`
+	Topic     Topic    `toml:"topic,required"`
+	Level     Level    `toml:"level,required"`
+	OpenLevel Level    `toml:"open_level"` // for an open outcome; the rule's level when empty
+	Due       string   `toml:"due,required"`
+	Each      []Each   `toml:"-"` // in file order; empty: the dwelling as a whole
+	When      string   `toml:"when"`
+	Require   string   `toml:"require,required"`
+	Says      string   `toml:"says,required"`
+	Remedy    string   `toml:"remedy,required"`
+	Caution   string   `toml:"caution"`
+	Judge     bool     `toml:"judge"` // when require is false a person must judge: review, not fail
+	Aliases   []string `toml:"aliases"`
+	Basis     []Basis  `toml:"basis,required"`
+	Samples   []Sample `toml:"sample"`
+}
+
+// Each binds one name of a rule to the things it ranges over.
+type Each struct {
+	Name       string // as used in the rule's expressions
+	Collection string // expression that gives a list
+}
+
+// Sample is one small design that shows what a rule does.
+type Sample struct {
+	document.Ref `toml:"-"`
+
+	Name    string   `toml:"name,required"`
+	Expect  string   `toml:"expect,required"` // pass, fail, open, review, notApplicable
+	Edge    bool     `toml:"edge"`            // lies exactly on the limit
+	Base    string   `toml:"base"`            // named base design; the pack's default when empty
+	With    string   `toml:"with"`            // TOML laid over the base: tables by key, things by id
+	Without []string `toml:"without"`         // keys or things taken away, such as "opening.intake.from_left"
+}
+
+// Topic is the chapter of a review that a rule belongs to.
+type Topic string
+
+// Values lists the topics in the order of a review.
+func (Topic) Values() []string {
+	return []string{"rates", "openings", "ducts", "access", "equipment", "pressure", "moisture", "energy", "commissioning", "permit"}
+}
+
+// Values lists the levels.
+func (Level) Values() []string { return []string{"error", "warning", "note"} }
