@@ -81,3 +81,15 @@ func (Topic) Values() []string {
 
 // Values lists the levels.
 func (Level) Values() []string { return []string{"error", "warning", "note"} }
+
+// Below tells whether a level weighs less than another.
+func (l Level) Below(other Level) bool { return l.rank() > other.rank() }
+
+func (l Level) rank() int {
+	for i, v := range l.Values() {
+		if v == string(l) {
+			return i
+		}
+	}
+	return len(l.Values())
+}

@@ -1,0 +1,132 @@
+package checker
+
+import (
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// Outcome is what became of one rule for one subject; the words are the result
+// kinds of SARIF 2.1.0, and one more for a rule that the design's stage does
+// not ask for yet.
+type Outcome string
+
+// The outcomes, worst first.
+const (
+	Fail          Outcome = "fail"
+	Open          Outcome = "open"   // an input is missing
+	Review        Outcome = "review" // a person must judge
+	Pass          Outcome = "pass"
+	Informational Outcome = "informational"
+	NotDue        Outcome = "notDue"
+	NotApplicable Outcome = "notApplicable"
+)
+
+// Outcomes lists every outcome, worst first.
+func Outcomes() []Outcome {
+	return []Outcome{Fail, Open, Review, Pass, Informational, NotDue, NotApplicable}
+}
+
+// Report is the review of one design: every rule for every subject, in a fixed
+// order, with nothing in it that depends on the machine or the clock.
+type Report struct {
+	File        string // as the caller names it, with forward slashes
+	Design      *design.Design
+	Units       quantity.System
+	Date        string // the day of the review, YYYY-MM-DD
+	Packs       []PackUsed
+	Results     []Result
+	Assumptions []Assumption
+}
+
+// PackUsed names a pack of the review.
+type PackUsed struct {
+	ID, Title, Edition string
+	Digest             string // sha256 of the pack file and those it extends
+}
+
+// Result is one rule for one subject.
+type Result struct {
+	Rule        *rules.Rule
+	Pack        string // id of the pack that holds the rule
+	Subjects    []Subject
+	Outcome     Outcome
+	Level       rules.Level // weight of a fail, review or open outcome; empty otherwise
+	Message     string      // what was found
+	Comparisons []Comparison
+	Missing     []MissingInput // of an open outcome
+	Reasons     []string       // why a person must judge, or why a rule does not apply or is not due
+	Stated      []string       // drawings' dimensions used in place of geometry
+	Position    document.Position
+	Pointer     string  // JSON pointer of the place in the design, "/opening/1/from_left"
+	Inputs      []Input // keys of the design that decided the outcome, in file order
+	Variance    *design.Variance
+}
+
+// Subject is one thing that a rule was asked of.
+type Subject struct {
+	Name  string // as the rule calls it, such as "intake"
+	Label string // for people: `intake "fresh"`
+	ID    string // id in the design; empty for things without one
+}
+
+// Comparison is one compared pair of values, printed in the design's units.
+type Comparison struct {
+	Text       string // as the rule writes it
+	Found      string
+	Operator   string
+	Required   string
+	Difference string // how much is wanting; empty where that has no meaning
+	Of         string // element of a list; empty when the subject itself is meant
+	Holds      bool
+}
+
+// MissingInput is a key that the design would have to give.
+type MissingInput struct {
+	Key      string // such as `opening.fresh.from_left`
+	Position document.Position
+}
+
+// Input is a key that was read, and where.
+type Input struct {
+	Key      string
+	Position document.Position
+}
+
+// Assumption is a value that the design does not give and the review took.
+type Assumption struct {
+	Text, Basis string
+}
+
+// Counts holds how many results had each outcome; one with a variance counts
+// as accepted, not under its outcome.
+type Counts struct {
+	Of       map[Outcome]int
+	Accepted int
+}
+
+// Count counts the results of a report.
+func (r *Report) Count() Counts {
+	c := Counts{Of: map[Outcome]int{}}
+	for i := range r.Results {
+		if r.Results[i].Variance != nil {
+			c.Accepted++
+			continue
+		}
+		c.Of[r.Results[i].Outcome]++
+	}
+	return c
+}
+
+// Problem tells whether a result asks something of the designer: it failed, an
+// input is missing, or a person must judge, and no variance accepts it.
+func (r *Result) Problem() bool {
+	return r.Variance == nil && (r.Outcome == Fail || r.Outcome == Open || r.Outcome == Review)
+}
+
+// Blocks tells whether a result weighs at least as much as the given level.
+// What a person must judge never blocks.
+func (r *Result) Blocks(at rules.Level) bool {
+	return r.Variance == nil && (r.Outcome == Fail || r.Outcome == Open) && !r.Level.Below(at)
+}
