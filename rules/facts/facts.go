@@ -1,0 +1,29 @@
+// Package facts is what rules can ask of a design: its things, and the values
+// computed from them. A value that cannot be known because the design leaves
+// an input out is a *document.Missing error, never a default.
+package facts
+
+import (
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/site"
+)
+
+// Facts is one design with its computed values. It is safe for concurrent
+// reading.
+type Facts struct {
+	Design *design.Design
+	Site   *site.Site
+}
+
+// Of prepares the facts of a design.
+func Of(d *design.Design) *Facts { return &Facts{Design: d, Site: site.New(d)} }
+
+func (f *Facts) openings(kind design.OpeningKind) []*design.Opening {
+	var list []*design.Opening
+	for _, o := range f.Design.Openings {
+		if o.Kind == kind {
+			list = append(list, o)
+		}
+	}
+	return list
+}

@@ -1,0 +1,72 @@
+package facts
+
+import (
+	"reflect"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/rules/expression"
+)
+
+// Vocabulary is the names that rules may use.
+func Vocabulary() expression.Vocabulary {
+	return expression.Vocabulary{Roots: roots(), Functions: functions()}
+}
+
+func root[T any](name, doc string, get func(*Facts) T) expression.Root {
+	return expression.Root{Name: name, Doc: doc, Type: reflect.TypeFor[T](), Get: func(facts any) any { return get(facts.(*Facts)) }}
+}
+
+func roots() []expression.Root {
+	return []expression.Root{
+		root("project", "what the design is and claims to be", func(f *Facts) *design.Project { return f.Design.Project }),
+		root("dwelling", "figures of the whole house and its climate", func(f *Facts) *design.Dwelling { return f.Design.Dwelling }),
+		root("commissioning", "what was measured", func(f *Facts) *design.Commissioning { return f.Design.Commissioning }),
+		root("rooms", "rooms and spaces, attic, crawl space and garage included", func(f *Facts) []*design.Room { return f.Design.Rooms }),
+		root("walls", "walls of the footprint", func(f *Facts) []*design.Wall { return f.Design.Walls }),
+		root("lines", "lot lines and other lines of the plan", func(f *Facts) []*design.Line { return f.Design.Lines }),
+		root("building_openings", "windows, doors and other openings into the building", func(f *Facts) []*design.BuildingOpening { return f.Design.BuildingOpenings }),
+		root("openings", "outdoor ends of ventilation ducts", func(f *Facts) []*design.Opening { return f.Design.Openings }),
+		root("intakes", "openings that take outdoor air", func(f *Facts) []*design.Opening { return f.openings("intake") }),
+		root("exhausts", "openings that let exhaust air go", func(f *Facts) []*design.Opening { return f.openings("exhaust") }),
+		root("sources", "what an intake must stay away from", func(f *Facts) []*design.Source { return f.Design.Sources }),
+		root("ventilators", "units and fans that ventilate the dwelling", func(f *Facts) []*design.Ventilator { return f.Design.Ventilators }),
+		root("terminals", "grilles and valves in rooms", func(f *Facts) []*design.Terminal { return f.Design.Terminals }),
+		root("ducts", "duct runs", func(f *Facts) []*design.Duct { return f.Design.Ducts }),
+		root("appliances", "fuel-burning and exhaust equipment", func(f *Facts) []*design.Appliance { return f.Design.Appliances }),
+	}
+}
+
+func functions() []expression.Function {
+	return []expression.Function{
+		{Name: "distance", Signature: "distance(a, b) length", Call: (*Facts).distance,
+			Doc: "shortest straight line between nearest edges, in any direction; a stated distance wins"},
+		{Name: "horizontal", Signature: "horizontal(a, b) length", Call: (*Facts).horizontal,
+			Doc: "distance on the plan between nearest edges; a stated distance wins"},
+		{Name: "rise", Signature: "rise(lower, upper) length", Call: (*Facts).rise,
+			Doc: "bottom edge of the second above the top edge of the first; negative when it lies lower"},
+		{Name: "clear_height", Signature: "clear_height(opening) length", Call: (*Facts).clearHeight,
+			Doc: "bottom edge above the finished ground, or above the nearer lasting surface below"},
+		{Name: "same_fitting", Signature: "same_fitting(a, b) bool", Call: (*Facts).sameFitting,
+			Doc: "both openings are halves of one combination fitting"},
+		{Name: "same_wall", Signature: "same_wall(a, b) bool", Call: (*Facts).sameWall,
+			Doc: "both openings are in one wall"},
+		{Name: "run_share", Signature: "run_share(ventilator) ratio", Call: (*Facts).runShare,
+			Doc: "share of each hour or cycle that a ventilator runs"},
+		{Name: "hydraulic_diameter", Signature: "hydraulic_diameter(duct) length", Call: (*Facts).hydraulicDiameter,
+			Doc: "diameter of a round duct, four times area over perimeter of a rectangular one"},
+		{Name: "serves", Signature: "serves(opening) text", Call: (*Facts).serves,
+			Doc: "what the air of an opening passes, as people call it"},
+		{Name: "serves_kind", Signature: "serves_kind(opening) text", Call: (*Facts).servesKind,
+			Doc: "kind of the ventilator or appliance whose air passes an opening"},
+		{Name: "terminals_in", Signature: "terminals_in(room) list of terminals", Call: (*Facts).terminalsIn,
+			Doc: "terminals of a room"},
+		{Name: "has_supply", Signature: "has_supply(room) bool", Call: (*Facts).hasSupply,
+			Doc: "a supply terminal stands in the room"},
+		{Name: "has_extract", Signature: "has_extract(room) bool", Call: (*Facts).hasExtract,
+			Doc: "an extract terminal stands in the room"},
+		{Name: "room_volume", Signature: "room_volume(room) volume", Call: (*Facts).roomVolume,
+			Doc: "floor area times height"},
+		{Name: "named", Signature: "named(thing) text", Call: (*Facts).named,
+			Doc: "a thing as people call it"},
+	}
+}
