@@ -1,0 +1,11 @@
+package expression
+
+// Truth is a value of three-valued (Kleene) logic.
+type Truth int8
+
+// The truth values; minus is negation.
+const (
+	False   Truth = -1
+	Unknown Truth = 0
+	True    Truth = 1
+)
