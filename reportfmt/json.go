@@ -1,0 +1,145 @@
+package reportfmt
+
+import (
+	"encoding/json"
+	"io"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// jsonFormat writes everything that a review found, for other programs; see
+// jsonDocument.
+type jsonFormat struct{}
+
+func (jsonFormat) Name() string { return "json" }
+
+func (jsonFormat) Write(w io.Writer, b Batch) error {
+	return writeJSON(w, &jsonDocument{
+		Format:   "ventlint-report",
+		Version:  1,
+		Tool:     jsonTool(b.Tool),
+		Note:     closing,
+		Reports:  each(b.Reports, jsonReportOf),
+		Failures: each(b.Failures, jsonFailureOf),
+	})
+}
+
+// writeJSON writes a document with its texts made visible. The characters of
+// HTML stay as they are: rules are full of them.
+func writeJSON(w io.Writer, document any) error {
+	makeVisible(document)
+	encoder := json.NewEncoder(w)
+	encoder.SetEscapeHTML(false)
+	encoder.SetIndent("", "  ")
+	return encoder.Encode(document)
+}
+
+// each maps a list; the result is never nil.
+func each[A, B any](list []A, f func(A) B) []B {
+	out := make([]B, 0, len(list))
+	for _, a := range list {
+		out = append(out, f(a))
+	}
+	return out
+}
+
+func jsonReportOf(r *checker.Report) jsonReport {
+	project := projectOf(r)
+	return jsonReport{
+		File: r.File,
+		Project: jsonProject{
+			Name:         project.Name,
+			Site:         textOr(project.Site, ""),
+			Jurisdiction: textOr(project.Jurisdiction, ""),
+			Stage:        string(project.Stage),
+			Units:        string(project.Units),
+		},
+		Date:        r.Date,
+		Packs:       each(r.Packs, func(p checker.PackUsed) jsonPack { return jsonPack(p) }),
+		Counts:      jsonCountsOf(r),
+		Results:     each(r.Results, jsonResultOf),
+		Assumptions: each(r.Assumptions, func(a checker.Assumption) jsonAssumption { return jsonAssumption(a) }),
+	}
+}
+
+func jsonCountsOf(r *checker.Report) jsonCounts {
+	c := r.Count()
+	return jsonCounts{
+		Fail:          c.Of[checker.Fail],
+		Open:          c.Of[checker.Open],
+		Review:        c.Of[checker.Review],
+		Pass:          c.Of[checker.Pass],
+		Accepted:      c.Accepted,
+		Informational: c.Of[checker.Informational],
+		NotDue:        c.Of[checker.NotDue],
+		NotApplicable: c.Of[checker.NotApplicable],
+		Decided:       decided(r),
+	}
+}
+
+func jsonResultOf(r checker.Result) jsonResult {
+	return jsonResult{
+		Rule: r.Rule.ID, Pack: r.Pack,
+		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: r.Rule.Due,
+		Outcome: string(r.Outcome), Level: string(r.Level), Message: r.Message,
+		Subjects:    each(r.Subjects, func(s checker.Subject) jsonSubject { return jsonSubject(s) }),
+		Position:    jsonPosition(inFile(r.Position)),
+		Pointer:     r.Pointer,
+		Fingerprint: fingerprint(&r),
+		Comparisons: each(r.Comparisons, jsonComparisonOf),
+		Missing:     each(r.Missing, func(m checker.MissingInput) jsonKey { return jsonKeyOf(m.Key, m.Position) }),
+		Reasons:     each(r.Reasons, same),
+		Stated:      each(r.Stated, same),
+		Inputs:      each(r.Inputs, func(i checker.Input) jsonKey { return jsonKeyOf(i.Key, i.Position) }),
+		Variance:    jsonVarianceOf(&r),
+		Remedy:      r.Rule.Remedy,
+		Caution:     r.Rule.Caution,
+		Basis:       each(r.Rule.Basis, jsonBasisOf),
+	}
+}
+
+func same(s string) string { return s }
+
+func jsonKeyOf(key string, at document.Position) jsonKey {
+	return jsonKey{Key: key, Position: jsonPosition(inFile(at))}
+}
+
+func jsonComparisonOf(c checker.Comparison) jsonComparison {
+	return jsonComparison{
+		Text: c.Text, Of: c.Of, Found: c.Found, Operator: c.Operator,
+		Required: c.Required, Difference: c.Difference, Holds: c.Holds,
+	}
+}
+
+func jsonVarianceOf(r *checker.Result) *jsonVariance {
+	v := r.Variance
+	if v == nil {
+		return nil
+	}
+	return &jsonVariance{
+		Rule: v.Rule, Subject: textOr(v.Subject, ""),
+		Reason: v.Reason, By: v.By, Until: textOr(v.Until, ""),
+	}
+}
+
+func jsonBasisOf(b rules.Basis) jsonBasis {
+	return jsonBasis{
+		Document: b.Document, Edition: b.Edition, Section: b.Section,
+		Read: string(b.Read), Remark: b.Remark,
+	}
+}
+
+func jsonFailureOf(f Failure) jsonFailure {
+	return jsonFailure{File: f.File, Problems: each(f.problems(), jsonProblemOf)}
+}
+
+func jsonProblemOf(p document.Problem) jsonProblem {
+	problem := jsonProblem{Path: p.Path, Message: p.Message, Hint: p.Hint}
+	if p.Position.Line > 0 {
+		at := jsonPosition(inFile(p.Position))
+		problem.Position = &at
+	}
+	return problem
+}

@@ -1,0 +1,53 @@
+package reportfmt
+
+import (
+	"cmp"
+	"slices"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/document"
+)
+
+// placed is a result with the file it is about.
+type placed struct {
+	File   string
+	Result *checker.Result
+}
+
+// problems lists the problems of all reports by file, line, column and rule;
+// within those by subject and text, so that the order is total.
+func problems(b Batch) []placed {
+	var all []placed
+	for _, report := range b.Reports {
+		for i := range report.Results {
+			if report.Results[i].Problem() {
+				all = append(all, placed{report.File, &report.Results[i]})
+			}
+		}
+	}
+	slices.SortStableFunc(all, comparePlaced)
+	return all
+}
+
+func comparePlaced(a, b placed) int {
+	return cmp.Or(
+		cmp.Compare(a.File, b.File),
+		comparePositions(a.Result.Position, b.Result.Position),
+		cmp.Compare(ruleID(a.Result), ruleID(b.Result)),
+		cmp.Compare(subjects(a.Result), subjects(b.Result)),
+		cmp.Compare(problemText(a.Result), problemText(b.Result)),
+	)
+}
+
+func comparePositions(a, b document.Position) int {
+	return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+}
+
+// inFile gives a position that lies in a file: the first character where a
+// problem is about the file as a whole.
+func inFile(p document.Position) document.Position {
+	p.Line = max(p.Line, 1)
+	p.Column = max(p.Column, 1)
+	p.EndColumn = max(p.EndColumn, p.Column)
+	return p
+}

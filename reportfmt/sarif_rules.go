@@ -1,0 +1,99 @@
+package reportfmt
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// Bounds, in characters, of what hosts take of a rule's name and descriptions.
+const (
+	longestName        = 255
+	longestDescription = 1024
+)
+
+// sarifRules lists the rules that the problems are of, by id, and the place of
+// each in that list.
+func sarifRules(found []placed) ([]sarifRule, map[string]int) {
+	first := map[string]*checker.Result{}
+	var ids []string
+	for _, p := range found {
+		id := ruleID(p.Result)
+		if first[id] == nil {
+			first[id] = p.Result
+			ids = append(ids, id)
+		}
+	}
+	slices.Sort(ids)
+	list, index := []sarifRule{}, map[string]int{}
+	for i, id := range ids {
+		index[id] = i
+		list = append(list, sarifRuleOf(id, first[id]))
+	}
+	return list, index
+}
+
+func sarifRuleOf(id string, r *checker.Result) sarifRule {
+	rule := r.Rule
+	title := oneLine(rule.Title)
+	full := sentences([]string{title, "Due from the stage " + rule.Due, labelled("Remedy: ", rule.Remedy)})
+	tags := []string{string(rule.Topic), r.Pack}
+	slices.Sort(tags)
+	return sarifRule{
+		ID:            id,
+		Name:          clipped(rule.ID, longestName),
+		Short:         sarifText{Text: clipped(sarifPlain(title), longestDescription)},
+		Full:          sarifText{Text: clipped(sarifPlain(full), longestDescription)},
+		Help:          sarifText{Text: sarifPlain(helpText(rule)), Markdown: bracesDoubled(helpMarkdown(rule))},
+		Configuration: sarifConfig{Level: string(rule.Level)},
+		Properties:    sarifProperties{Tags: slices.Compact(tags)},
+	}
+}
+
+// helpParts is what a reader of an alert gets to know about a rule, in order.
+func helpParts(r *rules.Rule) [][2]string {
+	parts := [][2]string{
+		{"Due from the stage", r.Due},
+		{"Remedy", oneLine(r.Remedy)},
+		{"Caution", oneLine(r.Caution)},
+	}
+	for _, b := range basisTexts(r.Basis) {
+		parts = append(parts, [2]string{"Basis", b})
+	}
+	return parts
+}
+
+func helpText(r *rules.Rule) string {
+	lines := []string{sentence(oneLine(r.Title))}
+	lines = append(lines, labelled("Applies when: ", oneLine(r.When)), labelled("Requires: ", oneLine(r.Require)))
+	for _, p := range helpParts(r) {
+		lines = append(lines, labelled(p[0]+": ", p[1]))
+	}
+	return joined("\n", append(lines, closing)...)
+}
+
+func helpMarkdown(r *rules.Rule) string {
+	blocks := []string{"**" + markdownText(sentence(oneLine(r.Title))) + "**"}
+	for _, e := range [][2]string{{"Applies when", r.When}, {"Requires", r.Require}} {
+		if e[1] != "" {
+			blocks = append(blocks, e[0]+": "+markdownCode(oneLine(e[1])))
+		}
+	}
+	for _, p := range helpParts(r) {
+		if p[1] != "" {
+			blocks = append(blocks, p[0]+": "+markdownText(p[1]))
+		}
+	}
+	return strings.Join(append(blocks, "_"+closing+"_"), "\n\n")
+}
+
+// clipped cuts a text to a number of characters, and shows that it did.
+func clipped(text string, most int) string {
+	characters := []rune(text)
+	if len(characters) <= most {
+		return text
+	}
+	return string(characters[:most-1]) + "…"
+}

@@ -1,0 +1,168 @@
+package reportfmt
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/fatih/color"
+
+	"github.com/ventlint/ventlint/checker"
+)
+
+// textFormat writes a correction notice for each design, as a plan reviewer
+// would send it to the designer: what was reviewed, numbered items, what was
+// accepted and assumed, counts, and what the review is worth.
+type textFormat struct{}
+
+func (textFormat) Name() string { return "text" }
+
+func (textFormat) Write(w io.Writer, b Batch) error {
+	p := newPage(b.Options)
+	for i, r := range b.Reports {
+		p.separate(i)
+		p.report(r, b.Tool)
+	}
+	for i, f := range b.Failures {
+		p.separate(len(b.Reports) + i)
+		p.failure(f)
+	}
+	_, err := io.WriteString(w, p.out.String())
+	return err
+}
+
+// separate keeps notices apart, each fit to be torn off.
+func (p *page) separate(before int) {
+	if before > 0 {
+		p.blank()
+		p.prose(0, subdued, strings.Repeat(". ", p.width/2))
+		p.blank()
+	}
+}
+
+func (p *page) report(r *checker.Report, t Tool) {
+	p.head(r, t)
+	groups := groupsOf(r)
+	p.blank()
+	p.summary(r, groups)
+	number := 0
+	for i, g := range groups {
+		number = p.group(g, groupStyles[i], r.File, number)
+	}
+	p.variances(r)
+	p.assumptions(r)
+	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
+	p.counts(r)
+	p.blank()
+	p.prose(0, subdued, closing)
+}
+
+func (p *page) head(r *checker.Report, t Tool) {
+	project := projectOf(r)
+	p.prose(0, strong, "Ventilation design review")
+	p.blank()
+	p.heading("Project", project.Name)
+	p.heading("Site", textOr(project.Site, "not stated"))
+	p.heading("Jurisdiction", textOr(project.Jurisdiction, "not stated"))
+	p.heading("Stage", string(project.Stage))
+	p.heading("Design file", r.File)
+	p.heading("Reviewed on", r.Date)
+	p.heading("Made with", joined(" ", t.Name, t.Version))
+	label := "Rule packs"
+	for _, pack := range r.Packs {
+		p.heading(label, packText(pack))
+		label = ""
+	}
+}
+
+// packText is "irc-2021: International Residential Code, edition 2021".
+func packText(u checker.PackUsed) string {
+	text := joined(": ", u.ID, u.Title)
+	if u.Edition != "" {
+		text += ", edition " + u.Edition
+	}
+	return text
+}
+
+// summary says in one sentence what a reader will find, and never that all is
+// well when nothing was checked.
+func (p *page) summary(r *checker.Report, groups []group) {
+	var found []string
+	for _, g := range groups {
+		if n := len(g.Results); n > 0 {
+			found = append(found, plural(n, g.One, g.Many))
+		}
+	}
+	switch {
+	case decided(r) == 0:
+		p.prose(0, strong, strings.ToUpper(nothingChecked[:1])+nothingChecked[1:]+". This is not an approval.")
+	case len(found) == 0:
+		p.prose(0, plain, fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(decided(r), "check", "checks")))
+	default:
+		p.prose(0, plain, "This review lists "+enumerated(found)+".")
+	}
+}
+
+// enumerated gives "a, b and c".
+func enumerated(words []string) string {
+	last := len(words) - 1
+	if last < 1 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}
+
+var groupStyles = []style{
+	corrections: {color.FgRed, color.Bold},
+	openItems:   {color.FgBlue, color.Bold},
+	toBeJudged:  {color.FgMagenta, color.Bold},
+	advisories:  {color.FgYellow, color.Bold},
+	notes:       {color.FgCyan, color.Bold},
+}
+
+// group writes a chapter and returns the number of its last item.
+func (p *page) group(g group, s style, file string, number int) int {
+	if len(g.Results) == 0 {
+		return number
+	}
+	p.chapter(g.Title, g.Lead)
+	for _, r := range g.Results {
+		number++
+		p.blank()
+		p.entry(fmt.Sprint(number), s, file, r)
+	}
+	return number
+}
+
+func (p *page) chapter(title, lead string) {
+	p.blank()
+	p.blank()
+	p.prose(0, strong, strings.ToUpper(title))
+	if lead != "" {
+		p.prose(0, plain, lead)
+	}
+}
+
+// list writes a chapter of short remarks; nothing when there are none.
+func (p *page) list(title, lead string, remarks []string) {
+	if len(remarks) == 0 {
+		return
+	}
+	p.chapter(title, lead)
+	p.blank()
+	for _, text := range remarks {
+		p.hang("   *  ", plain, plain, text)
+	}
+}
+
+func (p *page) assumptions(r *checker.Report) {
+	var all []string
+	for _, a := range r.Assumptions {
+		text := a.Text
+		if a.Basis != "" {
+			text += " (basis: " + a.Basis + ")"
+		}
+		all = append(all, text)
+	}
+	p.list("Assumptions", "The design does not give these; the review took them.", all)
+}
