@@ -49,3 +49,11 @@ const (
 	IP System = iota // feet, cfm, inches of water
 	SI               // metres, litres per second, pascals
 )
+
+// String gives "IP" or "SI".
+func (s System) String() string {
+	if s == SI {
+		return "SI"
+	}
+	return "IP"
+}
