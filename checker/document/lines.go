@@ -1,0 +1,63 @@
+package document
+
+import (
+	"bytes"
+	"sort"
+	"unicode/utf8"
+)
+
+const byteOrderMark = "\xef\xbb\xbf"
+
+// lines turns byte offsets into lines and columns.
+type lines struct {
+	source []byte
+	starts []int // offset of the first byte of each line
+}
+
+func newLines(source []byte) lines {
+	l := lines{source: source, starts: []int{0}}
+	if bytes.HasPrefix(source, []byte(byteOrderMark)) {
+		l.starts[0] = len(byteOrderMark)
+	}
+	for i, c := range source {
+		if c == '\n' {
+			l.starts = append(l.starts, i+1)
+		}
+	}
+	return l
+}
+
+// position gives the place of a span; of one that runs over several lines, the
+// part on its first line.
+func (l lines) position(s span) Position {
+	line := max(0, sort.SearchInts(l.starts, s.start+1)-1)
+	start := max(s.start, l.starts[line])
+	column := utf8.RuneCount(l.source[l.starts[line]:start]) + 1
+	return Position{
+		Line:      line + 1,
+		Column:    column,
+		EndColumn: column + utf8.RuneCount(l.source[start:max(start, min(s.end, l.end(line)))]),
+	}
+}
+
+// end is the offset of the line break at the end of a line.
+func (l lines) end(line int) int {
+	end := len(l.source)
+	if line+1 < len(l.starts) {
+		end = l.starts[line+1] - 1
+	}
+	if end > l.starts[line] && l.source[end-1] == '\r' {
+		end--
+	}
+	return end
+}
+
+// Line gives the text of a line, counted from 1, without its line break and
+// byte order mark; it is empty for a line that the source does not have.
+func Line(source []byte, n int) string {
+	l := newLines(source)
+	if n < 1 || n > len(l.starts) {
+		return ""
+	}
+	return string(source[l.starts[n-1]:l.end(n-1)])
+}

@@ -1,0 +1,134 @@
+package document
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Ref is where a table stands in its file. The decoder sets it in every struct
+// that embeds it. The zero Ref stands nowhere: its positions are zero.
+type Ref struct {
+	tree *Tree
+	node *node
+}
+
+// Self gives the Ref that a struct embeds.
+func (r Ref) Self() Ref { return r }
+
+// Position is the place to show for the table: the value of its id, or else its
+// header or key.
+func (r Ref) Position() Position {
+	if r.node == nil {
+		return Position{}
+	}
+	if id := r.node.child("id"); id != nil && id.kind == text {
+		return r.tree.lines.position(id.at)
+	}
+	return r.tree.lines.position(r.node.heading())
+}
+
+// At is the place of the value of a key; of the table when it lacks the key.
+func (r Ref) At(key string) Position {
+	if c := r.child(key); c != nil {
+		return r.tree.lines.position(c.at)
+	}
+	return r.Position()
+}
+
+// KeyAt is the place of a key itself; of the table when it lacks the key.
+func (r Ref) KeyAt(key string) Position {
+	if c := r.child(key); c != nil {
+		return r.tree.lines.position(c.key)
+	}
+	return r.Position()
+}
+
+// Given tells whether the table has a key.
+func (r Ref) Given(key string) bool { return r.child(key) != nil }
+
+// Keys lists the keys of the table in file order.
+func (r Ref) Keys() []string {
+	if r.node == nil {
+		return nil
+	}
+	keys := make([]string, len(r.node.children))
+	for i, c := range r.node.children {
+		keys[i] = c.name
+	}
+	return keys
+}
+
+// Path is the place of the table for people, counting from 1: "opening[2]". It
+// is empty for the document as a whole.
+func (r Ref) Path() string {
+	if r.node == nil {
+		return ""
+	}
+	return r.node.path()
+}
+
+// KeyPath is the place of a key of the table for people: "opening[2].flow".
+func (r Ref) KeyPath(key string) string { return join(r.Path(), key) }
+
+// Pointer is the JSON pointer (RFC 6901) of the table, counting from 0:
+// "/opening/1". It is empty for the document as a whole.
+func (r Ref) Pointer() string {
+	var b strings.Builder
+	for _, n := range r.node.line() {
+		if n.index >= 0 {
+			fmt.Fprintf(&b, "/%d", n.index)
+			continue
+		}
+		b.WriteString("/" + strings.NewReplacer("~", "~0", "/", "~1").Replace(n.name))
+	}
+	return b.String()
+}
+
+func (r Ref) child(key string) *node {
+	if r.node == nil {
+		return nil
+	}
+	return r.node.child(key)
+}
+
+// heading is what names a table: its header, else its key; an inline table in
+// an array has neither and is its own heading.
+func (n *node) heading() span {
+	if n.origin == headed || n.index >= 0 || n.parent == nil {
+		return n.at
+	}
+	return n.key
+}
+
+// line lists the nodes from below the root down to n.
+func (n *node) line() []*node {
+	if n == nil || n.parent == nil {
+		return nil
+	}
+	return append(n.parent.line(), n)
+}
+
+func (n *node) path() string {
+	path := ""
+	for _, step := range n.line() {
+		if step.index >= 0 {
+			path += fmt.Sprintf("[%d]", step.index+1)
+			continue
+		}
+		path = join(path, step.name)
+	}
+	return path
+}
+
+// join adds a key to a path, in quotes where TOML needs them.
+func join(path, key string) string {
+	if key == "" || strings.Trim(key, bareCharacters) != "" {
+		key = fmt.Sprintf("%q", key)
+	}
+	if path == "" {
+		return key
+	}
+	return path + "." + key
+}
+
+const bareCharacters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
