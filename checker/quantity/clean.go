@@ -2,9 +2,6 @@ package quantity
 
 import "strings"
 
-// maxText is the length in bytes up to which a text is looked at.
-const maxText = 80
-
 // typed turns what drawings and word processors write into what a keyboard
 // has: prime and curly marks, the minus sign, vulgar fractions.
 var typed = strings.NewReplacer(

@@ -85,13 +85,16 @@ func (d display) print(number string) string {
 	return number + " " + d.unit.Symbol
 }
 
+// mostPlaces bounds the decimals of any number.
+const mostPlaces = 40
+
 // digitsFor gives the decimals that show three significant digits of x, and
 // places at least.
 func digitsFor(x float64, places int) int {
 	if x == 0 {
 		return places
 	}
-	return max(places, 2-int(math.Floor(math.Log10(math.Abs(x)))))
+	return min(mostPlaces, max(places, 2-int(math.Floor(math.Log10(math.Abs(x))))))
 }
 
 // upward is a nudge away from zero, far below any printed digit, that makes

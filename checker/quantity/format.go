@@ -43,9 +43,7 @@ func format(v any, s System, st style) string {
 		if r.IsNil() {
 			return "not given"
 		}
-		if r.Elem().CanInterface() {
-			return format(r.Elem().Interface(), s, st)
-		}
+		return format(r.Elem().Interface(), s, st)
 	}
 	return fmt.Sprintf("a %s", r.Type())
 }

@@ -1,25 +1,38 @@
 package quantity
 
 import (
-	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
-// unknownUnit is the error for a unit that is not in the inventory.
-type unknownUnit struct{ symbol string }
-
-func (e *unknownUnit) Error() string { return fmt.Sprintf("has the unknown unit %q", e.symbol) }
-
-// within says which units there are, or which one was probably meant.
-func (e *unknownUnit) within(text string, want *kind) error {
-	if near := nearUnits(e.symbol, want); len(near) > 0 {
-		return fmt.Errorf("%q %w, did you mean %s?", text, e, enumerate(near))
+// whyUnknown tells a second number, or words after the unit, from a unit that
+// is not known.
+func whyUnknown(n number, rest string, want *kind) *slip {
+	if startsNumber(strings.TrimLeft(rest, "+-")) {
+		return slipf("has more than one number")
 	}
-	if want == nil {
-		return fmt.Errorf("%q %w, expected %s", text, e, want.describe())
+	if same := sameUnits(rest); len(same) > 0 {
+		return unknownUnit(rest, same, want)
 	}
-	return fmt.Errorf("%q %w, expected %s in %s", text, e, article(want.name), enumerate(symbolsOf(want)))
+	for i := strings.LastIndex(rest, " "); i > 0; i = strings.LastIndex(rest[:i], " ") {
+		if unitBySymbol[rest[:i]] != nil {
+			return slipf("has %q after %q", rest[i+1:], n.text+" "+rest[:i])
+		}
+	}
+	return unknownUnit(rest, nearUnits(rest, want), want)
+}
+
+// unknownUnit says which units there are, or which one was probably meant.
+func unknownUnit(symbol string, near []string, want *kind) *slip {
+	wrong := slipf("has the unknown unit %q", symbol)
+	switch {
+	case len(near) > 0:
+		wrong.fix = "did you mean " + quoted(near) + "?"
+	case want != nil:
+		wrong.fix = "expected " + article(want.name) + " in " + quoted(symbolsOf(want))
+	}
+	return wrong
 }
 
 // symbolsOf lists the units of a kind, each in its printed spelling.
@@ -33,48 +46,48 @@ func symbolsOf(k *kind) []string {
 	return symbols
 }
 
-// enumerate joins words for a sentence: "a, b or c".
-func enumerate(words []string) string {
-	last := len(words) - 1
-	if last == 0 {
-		return words[0]
+// quoted joins texts for a sentence: "a", "b" or "c".
+func quoted(texts []string) string {
+	var b strings.Builder
+	for i, text := range texts {
+		switch {
+		case i > 0 && i == len(texts)-1:
+			b.WriteString(" or ")
+		case i > 0:
+			b.WriteString(", ")
+		}
+		b.WriteString(strconv.Quote(text))
 	}
-	return strings.Join(words[:last], ", ") + " or " + words[last]
+	return b.String()
 }
 
-// nearUnits proposes at most three units for a spelling that is not known,
-// those of the wanted kind before all others.
-func nearUnits(symbol string, want *kind) []string {
+// sameUnits gives the units that a spelling stands for, differently written.
+func sameUnits(symbol string) []string {
 	folded := fold(symbol)
 	if known, ok := foreign[folded]; ok {
-		return []string{known}
+		return strings.Fields(known)
 	}
-	for _, near := range []func(*unit) bool{
-		func(u *unit) bool { return fold(u.Symbol) == folded },
-		func(u *unit) bool { return distance(fold(u.Symbol), folded) <= slips(folded) },
-	} {
-		if list := matching(want, near); len(list) > 0 {
-			return list
-		}
-	}
-	return nil
+	return matching(func(u *unit) bool { return fold(u.Symbol) == folded })
 }
 
-func matching(want *kind, near func(*unit) bool) []string {
-	var wanted, others []string
+// nearUnits gives the units that a slip of the hand may have missed: those of
+// the wanted kind, if there is one.
+func nearUnits(symbol string, want *kind) []string {
+	folded := fold(symbol)
+	return matching(func(u *unit) bool {
+		return (want == nil || u.kind == want) && distance(fold(u.Symbol), folded) <= slips(folded)
+	})
+}
+
+// matching lists at most three units in their printed spelling.
+func matching(near func(*unit) bool) []string {
+	var symbols []string
 	for _, u := range inventory {
-		switch {
-		case !u.canonical || !near(u):
-		case u.kind == want:
-			wanted = append(wanted, u.Symbol)
-		default:
-			others = append(others, u.Symbol)
+		if u.canonical && near(u) {
+			symbols = append(symbols, u.Symbol)
 		}
 	}
-	if len(wanted) > 0 {
-		others = wanted
-	}
-	return others[:min(3, len(others))]
+	return symbols[:min(3, len(symbols))]
 }
 
 // slips is how many slips of the hand a spelling of this length may have.
@@ -90,14 +103,14 @@ func fold(symbol string) string {
 	return strings.ToLower(strings.NewReplacer(" ", "", ".", "", "^", "", "·", "", "²", "2", "³", "3", " per ", "/").Replace(symbol))
 }
 
-// foreign holds folded spellings from other habits, and the unit they mean.
+// foreign holds folded spellings from other habits, and the units they may mean.
 var foreign = map[string]string{
 	"feet": "ft", "foot": "ft", "inches": "in", "meter": "m", "meters": "m", "metre": "m", "metres": "m", "yards": "yd",
 	"sqft": "ft2", "sf": "ft2", "squarefeet": "ft2", "sqin": "in2", "sqm": "m2",
 	"cf": "ft3", "cuft": "ft3", "cubicfeet": "ft3", "liter": "L", "liters": "L", "litre": "L", "litres": "L",
 	"ft3/min": "cfm", "cf/m": "cfm", "lps": "L/s", "cmh": "m3/h", "m3/hr": "m3/h", "mps": "m/s",
 	"wc": "inwc", "wg": "inwc", "inwg": "inwc", "inh2o": "inwc", "iwc": "inwc", "pascal": "Pa", "pascals": "Pa",
-	"fahrenheit": "F", "celsius": "C", "deg": `degF" or "degC`, "°": `°F" or "°C`, "kelvin": "K",
+	"fahrenheit": "F", "celsius": "C", "deg": "F C", "°": "F C", "degf": "F", "degc": "C", "°f": "F", "°c": "C", "kelvin": "K",
 	"watt": "W", "watts": "W", "btu": "Btu/h", "btuh": "Btu/h", "btu/hr": "Btu/h", "mbh": "kBtu/h", "kbtuh": "kBtu/h",
 	"sec": "s", "second": "s", "seconds": "s", "minute": "min", "minutes": "min", "mins": "min",
 	"hr": "h", "hrs": "h", "hour": "h", "hours": "h", "day": "d", "days": "d",

@@ -54,7 +54,7 @@ func kindOf[T Quantity](name, example string) *kind {
 }
 
 // NameOf gives the word for a type in messages: "length", "flow", and "number",
-// "text", "yes or no" for what is no quantity; any other type by its Go name.
+// "text", "yes-or-no" for what is no quantity; any other type by its Go name.
 func NameOf(t reflect.Type) string {
 	if k := kindByType[t]; k != nil {
 		return k.name
@@ -68,7 +68,7 @@ func NameOf(t reflect.Type) string {
 	case reflect.String:
 		return "text"
 	case reflect.Bool:
-		return "yes or no"
+		return "yes-or-no"
 	}
 	return t.String()
 }
@@ -86,6 +86,9 @@ func ExampleOf(t reflect.Type) string {
 func Describe(t reflect.Type) string {
 	if k := kindByType[t]; k != nil {
 		return k.describe()
+	}
+	if t == nil {
+		return NameOf(t)
 	}
 	return article(NameOf(t))
 }

@@ -1,43 +1,37 @@
 package quantity
 
 import (
-	"errors"
-	"fmt"
 	"math"
-	"strings"
+	"regexp"
 )
 
-// cutFeet cuts the feet unit off the start of "ft 4 in", "' 4\"" or "'-4\"";
-// ok is false unless a number follows, which then can only be inches.
+// afterFeet is what follows a number of feet when inches come next: a blank, or
+// the hyphen of drawings, or nothing after a foot mark.
+var afterFeet = regexp.MustCompile(`^(?:' ?|'-|' - |ft |ft-|ft - )(\.?[0-9].*)$`)
+
+// cutFeet gives the inches in `ft 4 in`, `' 4"` or `'-4"`; ok is false unless a
+// number follows the feet.
 func cutFeet(rest string) (inches string, ok bool) {
-	after, mark := strings.CutPrefix(rest, "'")
-	if !mark {
-		if after, ok = strings.CutPrefix(rest, "ft"); !ok {
-			return "", false
-		}
+	if parts := afterFeet.FindStringSubmatch(rest); parts != nil {
+		return parts[1], true
 	}
-	inches = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(after), "-"))
-	if !mark && startsNumber(after) {
-		return "", false // "ft2", or a slip
-	}
-	return inches, startsNumber(inches)
+	return "", false
 }
 
 // feetAndInches gives the length of feet and of the inches after them.
-func feetAndInches(feet number, text string) (float64, error) {
-	inches, rest, err := scanNumber(text)
-	if err != nil {
-		return 0, err
-	}
+func feetAndInches(feet number, text string) (float64, *slip) {
+	inches, rest, wrong := scanNumber(text)
 	switch {
+	case wrong != nil:
+		return 0, wrong
 	case rest == "":
-		return 0, fmt.Errorf("has no unit after %q", inches.text)
+		return 0, slipf("has no unit after %q", inches.text)
 	case rest != "in" && rest != "inch" && rest != `"`:
-		return 0, fmt.Errorf("has %q after its feet, where only inches may stand", text)
+		return 0, slipf("has %q after its feet, where only inches may stand", text)
 	case !feet.whole:
-		return 0, errors.New("has both inches and a part of a foot")
+		return 0, slipf("has inches after a part of a foot")
 	case inches.value >= 12:
-		return 0, fmt.Errorf("has %s inches after its feet, where fewer than 12 may stand", inches.text)
+		return 0, slipf("has %s inches after its feet, where fewer than 12 may stand", inches.text)
 	}
 	return feet.value*foot + inches.value*inch, nil
 }
@@ -61,8 +55,8 @@ func formatFeet(si float64, st style) string {
 	if eighths := inches * 8; Compare(eighths, math.Round(eighths)) == 0 {
 		places = 3
 	}
-	if digits := digitsFor(inches, places); inches < 12 {
-		places = digits
+	if inches < 12 {
+		places = digitsFor(inches, places)
 	}
 	return sign + splitFeet(inches, places+st.extra)
 }

@@ -1,8 +1,6 @@
 package quantity
 
 import (
-	"errors"
-	"fmt"
 	"regexp"
 	"strconv"
 	"strings"
@@ -10,11 +8,6 @@ import (
 
 // largest is far beyond any figure of a dwelling, and far below overflow.
 const largest = 1e12
-
-var (
-	errNoNumber = errors.New("does not begin with a number")
-	errTooLarge = fmt.Errorf("has a number that is too large, expected at most %.0f", largest)
-)
 
 // number is what stands before a unit: "12", ".25", "3/8" or "4 1/2".
 type number struct {
@@ -24,27 +17,37 @@ type number struct {
 	whole    bool // written without a point and without a fraction
 }
 
-// scanNumber cuts an unsigned number off the start of s. The error completes a
-// sentence that begins with the text.
-func scanNumber(s string) (number, string, error) {
+// scanNumber cuts an unsigned number off the start of s.
+func scanNumber(s string) (number, string, *slip) {
 	if m := fractionText.FindStringSubmatch(s); m != nil {
-		n, err := fraction(m)
-		return n, strings.TrimSpace(s[len(m[0]):]), err
+		n, wrong := fraction(m)
+		return n, strings.TrimSpace(s[len(m[0]):]), wrong
 	}
-	text, rest, err := scanDecimal(s)
-	if err != nil {
-		return number{}, s, err
+	text, rest, wrong := scanDecimal(s)
+	if wrong != nil {
+		return number{}, s, wrong
 	}
+	value, wrong := decimalValue(text)
+	return number{text: text, value: value, whole: !strings.Contains(text, ".")}, strings.TrimSpace(rest), wrong
+}
+
+func decimalValue(text string) (float64, *slip) {
 	value, err := strconv.ParseFloat(text, 64)
 	if err != nil || value > largest {
-		return number{}, s, errTooLarge
+		return 0, slipf("has a number that is too large (%.0f is the most)", largest)
 	}
-	return number{text: text, value: value, whole: !strings.Contains(text, ".")}, strings.TrimSpace(rest), nil
+	return value, nil
 }
+
+var (
+	exponent  = regexp.MustCompile(`^[eE][+-]?[0-9]`)
+	prefixed  = regexp.MustCompile(`^[xXbBoO][0-9a-fA-F]`)
+	notFinite = regexp.MustCompile(`^(?i:nan|inf|∞)`)
+)
 
 // scanDecimal cuts "12", "12.5" or ".5" off, and refuses spellings of numbers
 // that could be misread.
-func scanDecimal(s string) (text, rest string, err error) {
+func scanDecimal(s string) (text, rest string, wrong *slip) {
 	whole, rest := digits(s)
 	decimals, after := "", rest
 	if strings.HasPrefix(rest, ".") {
@@ -53,71 +56,80 @@ func scanDecimal(s string) (text, rest string, err error) {
 	text = s[:len(s)-len(after)]
 	switch {
 	case whole == "" && decimals == "":
-		return "", "", errNoNumber
+		return "", "", noNumber(s)
 	case text != whole && decimals == "":
-		return "", "", fmt.Errorf("has a point without decimals, write %q", whole)
+		return "", "", slipf("has a point without decimals").instead(whole + after)
 	case strings.HasPrefix(after, ".") && startsNumber(after):
-		return "", "", errors.New("has more than one point in its number")
+		return "", "", slipf("has more than one point in its number")
 	case strings.HasPrefix(after, ",") && startsNumber(after[1:]):
-		return "", "", commaError(s)
+		return "", "", commaSlip(s)
 	case strings.HasPrefix(after, "_"):
-		return "", "", errors.New("has a separator in its number, write the digits without it")
+		return "", "", slipf("has a separator in its number").instead(strings.ReplaceAll(s, "_", ""))
 	case exponent.MatchString(after):
-		return "", "", errors.New("has an exponent, write the number out in full")
+		return "", "", slipf("has an exponent (write the number out)")
 	case text == "0" && prefixed.MatchString(after):
-		return "", "", errors.New("is not a decimal number")
+		return "", "", slipf("is not a decimal number")
 	}
 	return text, after, nil
 }
 
+// noNumber says why s has no number at its start.
+func noNumber(s string) *slip {
+	switch {
+	case notFinite.MatchString(s):
+		return slipf("is not a finite number")
+	case unitBySymbol[s] != nil:
+		return slipf("has no number before its unit")
+	}
+	return slipf("does not begin with a number")
+}
+
 var (
-	exponent  = regexp.MustCompile(`^[eE][+-]?[0-9]`)
-	prefixed  = regexp.MustCompile(`^[xXbBoO][0-9a-fA-F]`)
 	numeral   = regexp.MustCompile(`^[0-9.,]*[0-9]`)
 	thousands = regexp.MustCompile(`^[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?$`)
 )
 
-// commaError says how to write a number that has a comma, which is a decimal
+// commaSlip says how to write a number that has a comma, which is a decimal
 // sign to some readers and a separator of thousands to others.
-func commaError(s string) error {
+func commaSlip(s string) *slip {
 	written := numeral.FindString(s)
-	commas := strings.Count(written, ",")
-	joined := strings.ReplaceAll(written, ",", "")
-	pointed := strings.ReplaceAll(written, ",", ".")
-	single := commas == 1 && !strings.Contains(written, ".")
+	joined := strings.ReplaceAll(s, ",", "")
+	pointed := strings.ReplaceAll(s, ",", ".")
+	single := strings.Count(written, ",") == 1 && !strings.Contains(written, ".")
+	wrong := slipf("has a comma in its number")
 	switch {
 	case thousands.MatchString(written) && single:
-		return fmt.Errorf("has a comma in its number, write %q, or %q if it is a decimal comma", joined, pointed)
+		return wrong.instead(joined, pointed)
 	case thousands.MatchString(written):
-		return fmt.Errorf("has a comma in its number, write %q", joined)
+		return wrong.instead(joined)
 	case single:
-		return fmt.Errorf("has a decimal comma, write %q", pointed)
+		return wrong.instead(pointed)
 	}
-	return errors.New("has a comma in its number, write a decimal point and no separators")
+	return wrong
 }
 
 // fractionText is "3/8", "4 3/8" or "4-3/8", as drawings write inches.
 var fractionText = regexp.MustCompile(`^(?:([0-9]+)[ -])?([0-9]+)/([0-9]+)`)
 
 // fraction reads the parts of fractionText.
-func fraction(parts []string) (number, error) {
+func fraction(parts []string) (number, *slip) {
 	var part [3]float64
-	for i, digits := range parts[1:] {
-		if digits == "" {
+	for i, text := range parts[1:] {
+		if text == "" {
 			continue
 		}
-		value, err := strconv.ParseFloat(digits, 64)
-		if err != nil || value > largest {
-			return number{}, errTooLarge
+		value, wrong := decimalValue(text)
+		if wrong != nil {
+			return number{}, wrong
 		}
 		part[i] = value
 	}
 	whole, top, bottom := part[0], part[1], part[2]
 	if bottom == 0 {
-		return number{}, errors.New("has a fraction that divides by zero")
+		return number{}, slipf("has a fraction that divides by zero")
 	}
 	if parts[1] != "" && top >= bottom {
-		return number{}, fmt.Errorf("has a fraction %q that is not less than one", parts[2]+"/"+parts[3])
+		return number{}, slipf("has a fraction %q that is not less than one", parts[2]+"/"+parts[3])
 	}
 	return number{text: parts[0], value: whole + top/bottom, fraction: true}, nil
 }
