@@ -1,8 +1,9 @@
 package expression
 
 import (
-	"errors"
+	"fmt"
 	"reflect"
+	"sort"
 
 	"github.com/ventlint/ventlint/checker/document"
 )
@@ -11,8 +12,8 @@ import (
 type Vocabulary struct {
 	Roots     []Root
 	Functions []Function
-	// Ref gives the place of the whole design, for a root that it leaves out; may be nil.
-	Ref func(facts any) document.Ref
+	Ref       func(facts any) document.Ref // of the whole design, for a root that it leaves out; may be nil
+	Label     func(thing any) string       // a thing as people call it, for what it leaves out; may be nil
 }
 
 // Root is a name that stands for a part of the facts.
@@ -33,8 +34,111 @@ type Function struct {
 }
 
 // Language compiles expressions over one vocabulary. It is safe for concurrent use.
-type Language struct{}
+type Language struct {
+	roots     map[string]*rootName
+	functions map[string]*function
+	label     func(thing any) string
+}
+
+// rootName is a root, ready to use.
+type rootName struct {
+	shape     shape
+	get, need *operation
+}
 
 // New prepares a language. It fails on a vocabulary with a name twice, a name
 // that the language itself uses, or a type that expressions cannot hold.
-func New(v Vocabulary) (*Language, error) { return nil, errors.New("not built yet") }
+func New(v Vocabulary) (*Language, error) {
+	l := &Language{roots: map[string]*rootName{}, functions: map[string]*function{}, label: v.Label}
+	for _, root := range v.Roots {
+		if err := l.CheckName(root.Name); err != nil {
+			return nil, err
+		}
+		r, err := newRoot(root, v.Ref)
+		if err != nil {
+			return nil, err
+		}
+		l.roots[root.Name] = r
+	}
+	for _, f := range v.Functions {
+		if err := l.CheckName(f.Name); err != nil {
+			return nil, err
+		}
+		made, err := newFunction(f)
+		if err != nil {
+			return nil, err
+		}
+		l.functions[f.Name] = made
+	}
+	return l, nil
+}
+
+// CheckName tells why a name cannot be given to a subject of a rule: because it
+// means something already, or is not spelled like a name.
+func (l *Language) CheckName(name string) error {
+	switch {
+	case !isName(name):
+		return fmt.Errorf("%q is not a name, expected lower-case letters, digits and _, beginning with a letter", name)
+	case reserved[name] || l.roots[name] != nil || l.functions[name] != nil:
+		return fmt.Errorf("%q means something already, expected another name", name)
+	}
+	return nil
+}
+
+func isName(name string) bool {
+	for i, r := range name {
+		if !(r >= 'a' && r <= 'z' || i > 0 && (r >= '0' && r <= '9' || r == '_')) {
+			return false
+		}
+	}
+	return name != ""
+}
+
+func newRoot(root Root, place func(any) document.Ref) (*rootName, error) {
+	s, convert, ok := shapeOf(root.Type)
+	if !ok || s.class != thingClass && s.class != listClass {
+		return nil, fmt.Errorf("root %q has type %v, expected a pointer to a struct or a slice", root.Name, root.Type)
+	}
+	get := &operation{name: root.Name, result: s, scoped: true}
+	get.call = func(args ...any) (any, error) { return args[0].(*Scope).root(get, root, convert), nil }
+	need := &operation{name: root.Name, result: s, scoped: true, call: func(args ...any) (any, error) {
+		scope := args[0].(*Scope)
+		v := scope.root(get, root, convert)
+		if !isNil(v) || s.class == listClass {
+			return v, nil
+		}
+		missing := &document.Missing{Key: root.Name}
+		if place != nil {
+			missing.Ref = place(scope.facts)
+		}
+		return nil, missing
+	}}
+	return &rootName{s, get, need}, nil
+}
+
+// root gets a part of the facts once for all evaluations of a scope.
+func (s *Scope) root(of *operation, root Root, convert converter) any {
+	v, ok := s.roots[of]
+	if !ok {
+		v = convert(reflect.ValueOf(root.Get(s.facts)))
+		s.roots[of] = v
+	}
+	return v
+}
+
+func isNil(v any) bool {
+	if v == nil {
+		return true
+	}
+	rv := reflect.ValueOf(v)
+	return rv.Kind() == reflect.Pointer && rv.IsNil()
+}
+
+func sortedKeys[T any](m map[string]T) []string {
+	keys := make([]string, 0, len(m))
+	for key := range m {
+		keys = append(keys, key)
+	}
+	sort.Strings(keys)
+	return keys
+}

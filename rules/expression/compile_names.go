@@ -1,0 +1,114 @@
+package expression
+
+import (
+	"reflect"
+
+	"github.com/expr-lang/expr/ast"
+)
+
+// reserved names belong to the language.
+var reserved = map[string]bool{
+	"limit": true, "table": true, "known": true, "true": true, "false": true, "nil": true,
+	"and": true, "or": true, "not": true, "in": true, "let": true, "if": true, "else": true,
+	"contains": true, "matches": true,
+	"all": true, "any": true, "none": true, "one": true, "count": true, "filter": true, "map": true, "sum": true,
+	"find": true, "reduce": true,
+	"min": true, "max": true, "abs": true, "mean": true, "round": true, "floor": true, "ceil": true,
+	"len": true, "first": true, "last": true,
+}
+
+// name settles a name that stands by itself.
+func (c *compiler) name(n *ast.IdentifierNode) term {
+	at := place(n.Location())
+	if v, ok := c.source.literals[at.from]; ok {
+		kind, _, _ := shapeOf(reflect.TypeOf(v))
+		return &literal{part{at, kind}, v}
+	}
+	for i := len(c.lets) - 1; i >= 0; i-- {
+		if b := c.lets[i]; b.name == n.Value {
+			return &variable{part{at, b.definition.shape()}, b}
+		}
+	}
+	for i, v := range c.names.Variables {
+		if v.Name == n.Value {
+			return c.subject(at, i, v)
+		}
+	}
+	if r := c.language.roots[n.Value]; r != nil {
+		return &root{part{at, r.shape}, r.get, r.need}
+	}
+	c.unknownName(n.Value, at)
+	return nil
+}
+
+// subject settles a variable of the rule.
+func (c *compiler) subject(at span, index int, v Variable) term {
+	kind, _, ok := shapeOf(v.Type)
+	if !ok {
+		c.fail(at, "", "%q has type %v, which expressions cannot hold", v.Name, v.Type)
+	}
+	get := &operation{name: v.Name, result: kind, scoped: true, certain: true, call: func(args ...any) (any, error) {
+		return args[0].(*Scope).Subjects[index], nil
+	}}
+	return &application{part: part{at, kind}, operation: get}
+}
+
+func (c *compiler) unknownName(name string, at span) {
+	switch {
+	case name == "limit":
+		c.fail(at, "", `found "limit" alone, expected the name of a limit such as limit.height`)
+	case name == "table":
+		c.fail(at, "", `found "table" alone, expected a table and its inputs such as table.length(a, b)`)
+	case c.language.functions[name] != nil:
+		c.fail(at, "", "%q is a function, expected its arguments: %s", name, c.language.functions[name].signature)
+	}
+	names := sortedKeys(c.language.roots)
+	for _, v := range c.names.Variables {
+		names = append(names, v.Name)
+	}
+	for _, b := range c.lets {
+		names = append(names, b.name)
+	}
+	c.fail(at, near(name, names), "unknown name %q", name)
+}
+
+// let settles `let name = definition; body`.
+func (c *compiler) let(n *ast.VariableDeclaratorNode) term {
+	at := place(n.Location())
+	if err := c.language.CheckName(n.Name); err != nil {
+		c.fail(at, "", "%v", err)
+	}
+	for _, v := range c.names.Variables {
+		c.taken(v.Name, n.Name, at)
+	}
+	for _, b := range c.lets {
+		c.taken(b.name, n.Name, at)
+	}
+	b := &binding{name: n.Name, slot: c.slots, depth: len(c.loops)}
+	c.slots++
+	b.definition = c.term(n.Value)
+	c.lets = append(c.lets, b)
+	b.body = c.term(n.Expr)
+	c.lets = c.lets[:len(c.lets)-1]
+	b.part = part{c.around(at, b.definition, b.body), b.body.shape()}
+	return b
+}
+
+func (c *compiler) taken(name, wanted string, at span) {
+	if name == wanted {
+		c.fail(at, "", "%q means something already, expected another name", wanted)
+	}
+}
+
+// element settles `#`, and the one that `.key` leaves out.
+func (c *compiler) element(n *ast.PointerNode) term {
+	at := place(n.Location())
+	if n.Name != "" {
+		c.fail(at, "", "\"#%s\" is not part of the language", n.Name)
+	}
+	if len(c.loops) == 0 {
+		c.fail(at, "", `"#" stands only in the condition of all, any, count and their like`)
+	}
+	depth := len(c.loops) - 1
+	return &elementTerm{part{at, c.loops[depth]}, depth}
+}

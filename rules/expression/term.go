@@ -1,0 +1,142 @@
+package expression
+
+import "github.com/expr-lang/expr/ast"
+
+// term is a part of an expression whose names and types are settled. It is done
+// in two ways that must agree: lowered to the machine's own tree, for speed, and
+// evaluated in three-valued logic, to explain.
+type term interface {
+	shape() shape
+	span() span
+	lower(l *lowering) ast.Node
+	value(r *run) result
+}
+
+// judged is a term that is true or false because of others.
+type judged interface {
+	term
+	judge(r *run) verdict
+}
+
+// part is what all terms have.
+type part struct {
+	at   span
+	kind shape
+}
+
+func (p part) span() span   { return p.at }
+func (p part) shape() shape { return p.kind }
+
+// judge gives the verdict of any condition; one that rests on no others is a
+// comparison by itself.
+func (r *run) judge(t term) verdict {
+	if j, ok := t.(judged); ok {
+		return j.judge(r)
+	}
+	return r.whole(t, func() result { return t.value(r) })
+}
+
+// whole gives the verdict of a condition that is not taken apart.
+func (r *run) whole(t term, f func() result) verdict {
+	var v result
+	reads := r.apart(func() { v = r.plainly(f) })
+	truth := Unknown
+	if v.lacks == nil {
+		truth = truthOf(v.value.(bool))
+	}
+	return verdict{truth: truth, parts: r.bare(t, truth, v, reads), lacks: v.lacks}
+}
+
+func truthOf(b bool) Truth {
+	if b {
+		return True
+	}
+	return False
+}
+
+// literal is a value that stands in the text.
+type literal struct {
+	part
+	content any
+}
+
+func (t *literal) lower(*lowering) ast.Node { return &ast.ConstantNode{Value: t.content} }
+func (t *literal) value(*run) result        { return known(t.content) }
+
+// limit is a named figure of the pack.
+type limit struct {
+	part
+	content any // nil when not set
+	unset   *operation
+}
+
+func (t *limit) lower(l *lowering) ast.Node {
+	if t.content == nil {
+		return l.call(t.unset)
+	}
+	return &ast.ConstantNode{Value: t.content}
+}
+
+func (t *limit) value(r *run) result {
+	if t.content == nil {
+		return r.perform(t, t.unset)
+	}
+	return known(t.content)
+}
+
+// constant tells whether a number was written out, here or in the pack.
+func constant(t term) bool {
+	switch t := t.(type) {
+	case *literal, *limit:
+		return true
+	case *application:
+		return t.operation.name == "-" && len(t.arguments) == 1 && constant(t.arguments[0])
+	}
+	return false
+}
+
+// application is an operation on other terms, all of which it needs.
+type application struct {
+	part
+	operation *operation
+	arguments []term
+	things    bool // the arguments are read as a whole
+}
+
+func (t *application) lower(l *lowering) ast.Node { return l.call(t.operation, l.all(t.arguments)...) }
+
+func (t *application) value(r *run) result {
+	values, lacks := r.all(t.arguments...)
+	if lacks != nil {
+		return result{lacks: lacks}
+	}
+	if t.things {
+		for _, v := range values {
+			if ref, ok := placeOf(v); ok {
+				r.read(ref, "")
+			}
+		}
+	}
+	return r.perform(t, t.operation, values...)
+}
+
+// array is a list that is written out.
+type array struct {
+	part
+	elements []term
+}
+
+func (t *array) lower(l *lowering) ast.Node {
+	for _, e := range t.elements {
+		if _, ok := e.(*literal); !ok {
+			return &ast.ArrayNode{Nodes: l.all(t.elements)}
+		}
+	}
+	values, _ := (&run{}).all(t.elements...)
+	return &ast.ConstantNode{Value: values}
+}
+
+func (t *array) value(r *run) result {
+	values, lacks := r.all(t.elements...)
+	return result{values, lacks}
+}

@@ -1,0 +1,88 @@
+package expression
+
+import (
+	"strings"
+
+	"github.com/expr-lang/expr/ast"
+)
+
+// comparison is an operator between two values whose result is true or false.
+type comparison struct {
+	part
+	symbol      string
+	left, right term
+	operation   *operation
+}
+
+func (t *comparison) lower(l *lowering) ast.Node {
+	return l.call(t.operation, t.left.lower(l), t.right.lower(l))
+}
+
+func (t *comparison) value(r *run) result { return t.judge(r).result() }
+
+func (t *comparison) judge(r *run) verdict {
+	var left, right, outcome result
+	reads := r.apart(func() {
+		outcome = r.plainly(func() result {
+			left, right = t.left.value(r), t.right.value(r)
+			if lacks := together(left.lacks, right.lacks); lacks != nil {
+				return result{lacks: lacks}
+			}
+			return r.perform(t, t.operation, left.value, right.value)
+		})
+	})
+	truth := Unknown
+	if outcome.lacks == nil {
+		truth = truthOf(outcome.value.(bool))
+	}
+	return verdict{truth: truth, parts: r.compared(t, truth, left, right, outcome.lacks, reads), lacks: outcome.lacks}
+}
+
+// opposites are the operators that hold exactly where the others do not.
+var opposites = map[string]string{"<": ">=", ">=": "<", ">": "<=", "<=": ">", "==": "!=", "!=": "==",
+	"in": "not in", "contains": "does not contain", "startsWith": "does not start with", "endsWith": "does not end with"}
+
+// textTests are the operators between two texts.
+var textTests = map[string]func(text, part string) bool{
+	"contains": strings.Contains, "startsWith": strings.HasPrefix, "endsWith": strings.HasSuffix,
+}
+
+// equality gives the test of == for values of one shape.
+func equality(s shape) func(a, b any) (bool, error) {
+	if s.class != quantityClass && s.class != numberClass {
+		return func(a, b any) (bool, error) { return a == b, nil }
+	}
+	equal := theCalculus.binary[operatorKey{"==", s.goType, s.goType}]
+	return func(a, b any) (bool, error) {
+		v, err := equal.call(a, b)
+		return err == nil && v.(bool), err
+	}
+}
+
+// equals makes the operation of == or != between values of one shape that have
+// no order.
+func equals(symbol string, s shape) *operation {
+	test := equality(s)
+	return &operation{name: symbol, result: truthShape, call: func(args ...any) (any, error) {
+		same, err := test(args[0], args[1])
+		return same == (symbol == "=="), err
+	}}
+}
+
+// membership makes the operation of `in`.
+func membership(elem shape) *operation {
+	test := equality(elem)
+	return &operation{name: "in", result: truthShape, scoped: true, call: func(args ...any) (any, error) {
+		list := args[2]
+		n := length(list)
+		if err := args[0].(*Scope).spend(n); err != nil {
+			return nil, err
+		}
+		for i := range n {
+			if same, err := test(args[1], element(list, i)); same || err != nil {
+				return same, err
+			}
+		}
+		return false, nil
+	}}
+}

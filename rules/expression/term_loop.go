@@ -1,0 +1,126 @@
+package expression
+
+import "github.com/expr-lang/expr/ast"
+
+// loop asks or does the same for every element of a list.
+type loop struct {
+	part
+	name  string // all, any, none, one, count, filter, map
+	list  term
+	body  term
+	depth int // how many loops are around it
+}
+
+// element is `#`, the element that a loop is at.
+type elementTerm struct {
+	part
+	depth int
+}
+
+func (t *elementTerm) lower(*lowering) ast.Node { return &ast.PointerNode{} }
+func (t *elementTerm) value(r *run) result      { return known(r.elements[t.depth]) }
+
+func (t *loop) lower(l *lowering) ast.Node {
+	node := l.typed(&ast.BuiltinNode{Name: t.name, Arguments: []ast.Node{t.list.lower(l), l.step(t.body.lower(l))}}, t.kind)
+	if t.name == "count" {
+		return l.call(toNumber, node)
+	}
+	return node
+}
+
+// toNumber brings the machine's count to the only kind of number there is.
+var toNumber = &operation{name: "number", result: numberShape, call: func(args ...any) (any, error) {
+	return float64(args[0].(int)), nil
+}}
+
+// elements runs f for every element; lacks are those of the list itself.
+func (t *loop) elements(r *run, f func(element any)) *pile[lack] {
+	list := t.list.value(r)
+	if list.lacks != nil {
+		return list.lacks
+	}
+	r.elements = append(r.elements[:t.depth], nil)
+	for i := range length(list.value) {
+		if err := r.scope.spend(1); err != nil {
+			panic(stopped{err})
+		}
+		r.elements[t.depth] = element(list.value, i)
+		f(r.elements[t.depth])
+		r.elements = r.elements[:t.depth+1]
+	}
+	r.elements = r.elements[:t.depth]
+	return nil
+}
+
+func (t *loop) value(r *run) result {
+	switch t.name {
+	case "all", "any", "none":
+		return r.plainly(func() result { return t.judge(r).result() })
+	case "map":
+		return t.mapped(r)
+	}
+	yes, unknown, lacks := t.sort(r)
+	switch {
+	case t.name == "one" && len(yes) > 1:
+		return known(false)
+	case lacks != nil:
+		return result{lacks: lacks}
+	case t.name == "one":
+		return known(len(yes) == 1 && unknown == 0)
+	case t.name == "count":
+		return known(float64(len(yes)))
+	}
+	return known(yes)
+}
+
+func (t *loop) mapped(r *run) result {
+	values := []any{}
+	var lacks []*pile[lack]
+	ofList := t.elements(r, func(any) {
+		v := t.body.value(r)
+		values, lacks = append(values, v.value), append(lacks, v.lacks)
+	})
+	return result{values, together(append(lacks, ofList)...)}
+}
+
+// sort finds the elements for which the body is true, and counts those for
+// which it is unknown.
+func (t *loop) sort(r *run) (yes []any, unknown int, lacks *pile[lack]) {
+	yes = []any{}
+	var all []*pile[lack]
+	ofList := t.elements(r, func(element any) {
+		v := r.plainly(func() result { return r.judge(t.body).result() })
+		switch {
+		case v.lacks != nil:
+			unknown++
+			all = append(all, v.lacks)
+		case v.value.(bool):
+			yes = append(yes, element)
+		}
+	})
+	return yes, unknown, together(append(all, ofList)...)
+}
+
+// judge joins the verdicts of the elements. Without elements, and for the other
+// loops, the loop stands for itself.
+func (t *loop) judge(r *run) verdict {
+	if t.name != "all" && t.name != "any" && t.name != "none" {
+		return r.whole(t, func() result { return t.value(r) })
+	}
+	decides := True
+	if t.name == "all" {
+		decides = False
+	}
+	var of []verdict
+	var lacks *pile[lack]
+	reads := r.apart(func() { lacks = t.elements(r, func(any) { of = append(of, r.judge(t.body)) }) })
+	if lacks != nil || len(of) == 0 {
+		return r.whole(t, func() result { return result{t.name != "any", lacks} })
+	}
+	v := decide(decides, of)
+	v.reads = together(reads, v.reads)
+	if t.name == "none" {
+		return v.reversed()
+	}
+	return v
+}
