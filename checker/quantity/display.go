@@ -66,15 +66,14 @@ func both(ip, si display) [2][]display {
 	return [2][]display{{ip}, {si}}
 }
 
-// displayOf chooses how to print a value of the given SI size.
+// displayOf chooses how to print a value of the given SI size. The last display
+// of each kind is from zero up.
 func displayOf(k *kind, s System, size float64) display {
-	list := displays[k.typ][s]
-	for _, d := range list {
-		if math.Abs(size) >= d.from {
-			return d
-		}
+	list, i := displays[k.typ][s], 0
+	for math.Abs(size) < list[i].from {
+		i++
 	}
-	return list[len(list)-1]
+	return list[i]
 }
 
 // print puts number and unit together; insulation is written "R-8".
@@ -85,27 +84,37 @@ func (d display) print(number string) string {
 	return number + " " + d.unit.Symbol
 }
 
-// mostPlaces bounds the decimals of any number.
-const mostPlaces = 40
+// mostPlaces bounds the decimals of any number, and mostDigits the digits that
+// rounding noise cannot reach.
+const (
+	mostPlaces = 40
+	mostDigits = 13
+)
 
 // digitsFor gives the decimals that show three significant digits of x, and
 // places at least.
 func digitsFor(x float64, places int) int {
-	if x == 0 {
-		return places
-	}
-	return min(mostPlaces, max(places, 2-int(math.Floor(math.Log10(math.Abs(x))))))
+	return min(mostPlaces, max(places, 2-magnitude(x)))
 }
 
-// upward is a nudge away from zero, far below any printed digit, that makes
-// ties round alike whichever unit the value came from.
+// magnitude is the power of ten of the first digit of x; that of zero is 0.
+func magnitude(x float64) int {
+	if x == 0 {
+		return 0
+	}
+	return int(math.Floor(math.Log10(math.Abs(x))))
+}
+
+// upward is a nudge away from zero, below the last digit that is ever printed,
+// that makes ties round alike whichever unit the value came from.
 const upward = 1 + 1e-14
 
 // decimals prints x rounded half away from zero, without trailing zeros.
 func decimals(x float64, places int) string {
-	if math.Abs(x) >= 1e15 {
+	if math.Abs(x) >= largest {
 		return strconv.FormatFloat(x, 'g', min(6+places, 17), 64)
 	}
+	places = min(places, mostDigits-1-magnitude(x))
 	text := strconv.FormatFloat(x*upward, 'f', places, 64)
 	if strings.Contains(text, ".") {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")

@@ -98,9 +98,11 @@ func slips(s string) int {
 	return 1 + len(s)/6
 }
 
+var unpunctuated = strings.NewReplacer(" per ", "/", " ", "", ".", "", "^", "", "·", "", "²", "2", "³", "3")
+
 // fold drops what people spell differently: case, blanks, points and "^".
 func fold(symbol string) string {
-	return strings.ToLower(strings.NewReplacer(" ", "", ".", "", "^", "", "·", "", "²", "2", "³", "3", " per ", "/").Replace(symbol))
+	return strings.ToLower(unpunctuated.Replace(symbol))
 }
 
 // foreign holds folded spellings from other habits, and the units they may mean.

@@ -9,8 +9,6 @@ type slip struct {
 	fix  string // what to do instead; empty: the message says what is expected
 }
 
-func (s *slip) Error() string { return s.what }
-
 func slipf(format string, args ...any) *slip {
 	return &slip{what: fmt.Sprintf(format, args...)}
 }

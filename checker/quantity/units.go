@@ -52,7 +52,7 @@ var inventory = slices.Concat(
 		by(litre, "L/s/m2", "L/s/m²", "L/s per m2", "L/s per m²")),
 	units[Pressure](by(inchOfWater, "inwc", "in. w.c.", "in w.c.", "in. wc", "in wc"), by(1, "Pa"), by(1000, "kPa"), by(psi, "psi")),
 	units[Temperature](from(zeroF, fahrenheit, "F", "degF", "°F"), from(iceCelsius, 1, "C", "degC", "°C")),
-	units[TemperatureDifference](by(1, "K", "dC"), by(fahrenheit, "dF")),
+	units[TemperatureDifference](by(1, "K"), by(1, "dC"), by(fahrenheit, "dF")),
 	units[Power](by(1, "W"), by(1000, "kW"), by(btu/hour, "Btu/h"), by(1000*btu/hour, "kBtu/h")),
 	units[Duration](by(1, "s"), by(minute, "min"), by(hour, "h"), by(day, "d")),
 	units[AirChange](by(1.0/hour, "ACH", "1/h")),
