@@ -43,7 +43,7 @@ func TestConversionsOfGNUUnits(t *testing.T) {
 
 // TestPrintedFactors checks against factors as tables print them, to the digits
 // printed: NIST Special Publication 811 (2008), Appendix B.8 (from memory), and
-// the footnotes to IRC 2021 table M1505.4.3(1), 1 cfm = 0.0004719 m3/s and
+// the notes to the ventilation tables of IRC chapter 15, 1 cfm = 0.0004719 m3/s and
 // 1 ft2 = 0.0929 m2.
 func TestPrintedFactors(t *testing.T) {
 	for _, c := range []struct {
