@@ -7,26 +7,19 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// Outcome is what became of one rule for one subject; the words are the result
-// kinds of SARIF 2.1.0, and one more for a rule that the design's stage does
-// not ask for yet.
-type Outcome string
+// Outcome is what became of one rule for one subject.
+type Outcome = rules.Outcome
 
-// The outcomes, worst first.
+// The outcomes, worst first; see package rules.
 const (
-	Fail          Outcome = "fail"
-	Open          Outcome = "open"   // an input is missing
-	Review        Outcome = "review" // a person must judge
-	Pass          Outcome = "pass"
-	Informational Outcome = "informational"
-	NotDue        Outcome = "notDue"
-	NotApplicable Outcome = "notApplicable"
+	Fail          = rules.Fail
+	Open          = rules.Open
+	Review        = rules.Review
+	Pass          = rules.Pass
+	Informational = rules.Informational
+	NotDue        = rules.NotDue
+	NotApplicable = rules.NotApplicable
 )
-
-// Outcomes lists every outcome, worst first.
-func Outcomes() []Outcome {
-	return []Outcome{Fail, Open, Review, Pass, Informational, NotDue, NotApplicable}
-}
 
 // Report is the review of one design: every rule for every subject, in a fixed
 // order, with nothing in it that depends on the machine or the clock.
@@ -54,6 +47,7 @@ type Result struct {
 	Outcome     Outcome
 	Level       rules.Level // weight of a fail, review or open outcome; empty otherwise
 	Message     string      // what was found
+	Remedy      string      // what to do about it
 	Comparisons []Comparison
 	Missing     []MissingInput // of an open outcome
 	Reasons     []string       // why a person must judge, or why a rule does not apply or is not due
@@ -61,7 +55,17 @@ type Result struct {
 	Position    document.Position
 	Pointer     string  // JSON pointer of the place in the design, "/opening/1/from_left"
 	Inputs      []Input // keys of the design that decided the outcome, in file order
+	Limits      []Limit // that the rule compares with
 	Variance    *design.Variance
+
+	measures bool // the rule measures distances
+}
+
+// Limit is a named figure of a pack, printed in the design's units.
+type Limit struct {
+	Name, Title, Value string
+	Pack               string // id of the pack that sets it
+	Basis              []rules.Basis
 }
 
 // Subject is one thing that a rule was asked of.

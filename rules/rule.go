@@ -1,6 +1,9 @@
 package rules
 
-import "github.com/ventlint/ventlint/checker/document"
+import (
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+)
 
 // Level is how much a failed rule weighs; the words are those of SARIF 2.1.0.
 type Level string
@@ -35,22 +38,22 @@ func (Read) Values() []string {
 type Rule struct {
 	document.Ref `toml:"-"`
 
-	ID        string   `toml:"id,required"`
-	Title     string   `toml:"title,required"`
-	Topic     Topic    `toml:"topic,required"`
-	Level     Level    `toml:"level,required"`
-	OpenLevel Level    `toml:"open_level"` // for an open outcome; the rule's level when empty
-	Due       string   `toml:"due,required"`
-	Each      []Each   `toml:"-"` // in file order; empty: the dwelling as a whole
-	When      string   `toml:"when"`
-	Require   string   `toml:"require,required"`
-	Says      string   `toml:"says,required"`
-	Remedy    string   `toml:"remedy,required"`
-	Caution   string   `toml:"caution"`
-	Judge     bool     `toml:"judge"` // when require is false a person must judge: review, not fail
-	Aliases   []string `toml:"aliases"`
-	Basis     []Basis  `toml:"basis,required"`
-	Samples   []Sample `toml:"sample"`
+	ID        string            `toml:"id,required"`
+	Title     string            `toml:"title,required"`
+	Topic     Topic             `toml:"topic,required"`
+	Level     Level             `toml:"level,required"`
+	OpenLevel Level             `toml:"open_level"` // for an open outcome; the rule's level when empty
+	Due       design.Stage      `toml:"due,required"`
+	Ranges    map[string]string `toml:"each"` // what each name ranges over; none: the dwelling as a whole
+	When      string            `toml:"when"`
+	Require   string            `toml:"require,required"`
+	Says      string            `toml:"says,required"`
+	Remedy    string            `toml:"remedy,required"`
+	Caution   string            `toml:"caution"`
+	Judge     bool              `toml:"judge"` // when require is false a person must judge: review, not fail
+	Aliases   []string          `toml:"aliases"`
+	Basis     []Basis           `toml:"basis,required"`
+	Samples   []Sample          `toml:"sample"`
 }
 
 // Each binds one name of a rule to the things it ranges over.
@@ -59,16 +62,26 @@ type Each struct {
 	Collection string // expression that gives a list
 }
 
+// Each lists the names of a rule and what they range over, in the order of the
+// file: a later one may depend on an earlier one.
+func (r *Rule) Each() []Each {
+	var list []Each
+	for _, name := range r.Child("each").Keys() {
+		list = append(list, Each{name, r.Ranges[name]})
+	}
+	return list
+}
+
 // Sample is one small design that shows what a rule does.
 type Sample struct {
 	document.Ref `toml:"-"`
 
 	Name    string   `toml:"name,required"`
-	Expect  string   `toml:"expect,required"` // pass, fail, open, review, notApplicable
-	Edge    bool     `toml:"edge"`            // lies exactly on the limit
-	Base    string   `toml:"base"`            // named base design; the pack's default when empty
-	With    string   `toml:"with"`            // TOML laid over the base: tables by key, things by id
-	Without []string `toml:"without"`         // keys or things taken away, such as "opening.intake.from_left"
+	Expect  Expected `toml:"expect,required"`
+	Edge    bool     `toml:"edge"`    // lies exactly on the limit
+	Base    string   `toml:"base"`    // named base design; the pack's default when empty
+	With    string   `toml:"with"`    // TOML laid over the base: tables by key, things by id
+	Without []string `toml:"without"` // keys or things taken away, such as "opening.intake.from_left"
 }
 
 // Topic is the chapter of a review that a rule belongs to.

@@ -1,0 +1,187 @@
+package checker
+
+import (
+	"math"
+	"reflect"
+	"sort"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/rules"
+	"github.com/ventlint/ventlint/rules/expression"
+	"github.com/ventlint/ventlint/rules/facts"
+)
+
+// resultOf prints a judgement in the design's units and gives it its place.
+func resultOf(r *Report, f *facts.Facts, pack *rules.Effective, rule *rules.Compiled, j rules.Judgement) Result {
+	result := Result{Rule: &rule.Rule, Pack: rule.Pack, Outcome: j.Outcome, Message: j.Message, Remedy: j.Remedy,
+		Subjects: subjects(rule, j), Limits: limits(pack, rule, r.Units), measures: rule.Measures()}
+	if j.Reason != "" {
+		result.Reasons = []string{j.Reason}
+	}
+	result.Comparisons = comparisons(j, r.Units)
+	result.Missing = missing(j)
+	result.Inputs = inputs(j)
+	result.Stated = stated(f, rule, j.Subjects)
+	result.Level = level(rule, j.Outcome)
+	result.place(r.Design, j)
+	return result
+}
+
+// level is the weight of an outcome that asks something of the designer.
+func level(rule *rules.Compiled, o Outcome) rules.Level {
+	switch {
+	case o == Open && rule.OpenLevel != "":
+		return rule.OpenLevel
+	case o == Fail || o == Open || o == Review:
+		return rule.Level
+	}
+	return ""
+}
+
+func subjects(rule *rules.Compiled, j rules.Judgement) []Subject {
+	names := rule.Each()
+	var list []Subject
+	for i, thing := range j.Subjects {
+		list = append(list, Subject{Name: names[i].Name, Label: design.Label(thing), ID: idOf(thing)})
+	}
+	return list
+}
+
+// idOf is the id of a thing; empty for one without, such as a filter.
+func idOf(thing any) string {
+	id, _ := design.Refer(thing).Text("id")
+	return id.Value
+}
+
+// limits prints the limits that a rule compares with, each with its basis.
+func limits(pack *rules.Effective, rule *rules.Compiled, units quantity.System) []Limit {
+	var list []Limit
+	for _, name := range rule.LimitsUsed() {
+		limit := pack.Limits[name]
+		value := "not set"
+		if limit.Part.Value != nil {
+			value = quantity.Format(limit.Part.Value.V, units)
+		}
+		list = append(list, Limit{Name: name, Title: limit.Part.Title, Value: value, Pack: limit.Pack, Basis: limit.Part.Basis})
+	}
+	return list
+}
+
+// comparisons are those that justify the outcome; a condition that merely holds
+// says nothing about the design.
+func comparisons(j rules.Judgement, units quantity.System) []Comparison {
+	parts := j.Require.Parts
+	if j.Outcome == NotApplicable {
+		parts = j.When.Parts
+	}
+	var list []Comparison
+	for _, p := range parts {
+		list = append(list, comparison(p, units))
+	}
+	return list
+}
+
+func comparison(p expression.Comparison, units quantity.System) Comparison {
+	c := Comparison{Text: p.Text, Operator: p.Operator, Holds: p.Truth == expression.True}
+	if p.Found != nil && p.Required != nil {
+		c.Found, c.Required = quantity.FormatPair(p.Found, p.Required, units)
+	}
+	if p.Difference != nil && p.Truth == expression.False {
+		c.Difference = quantity.Format(magnitude(p.Difference), units)
+	}
+	for i, of := range p.Of {
+		if i > 0 {
+			c.Of += ", "
+		}
+		c.Of += design.Label(of)
+	}
+	return c
+}
+
+// magnitude is a value without its sign, of the same type.
+func magnitude(v any) any {
+	r := reflect.ValueOf(v)
+	if r.CanFloat() {
+		return reflect.ValueOf(math.Abs(r.Float())).Convert(r.Type()).Interface()
+	}
+	return v
+}
+
+func missing(j rules.Judgement) []MissingInput {
+	if j.Outcome != Open {
+		return nil
+	}
+	var list []MissingInput
+	seen := map[string]bool{}
+	for _, e := range []expression.Explanation{j.When, j.Require} {
+		if e.Truth != expression.Unknown {
+			continue
+		}
+		for _, m := range e.Missing {
+			key := m.Ref.KeyName(m.Key)
+			if !seen[key] {
+				seen[key] = true
+				list = append(list, MissingInput{key, m.Ref.Position()})
+			}
+		}
+	}
+	return list
+}
+
+// inputs are the keys that were read, in the order of the file.
+func inputs(j rules.Judgement) []Input {
+	var list []Input
+	seen := map[string]bool{}
+	for _, e := range []expression.Explanation{j.When, j.Require} {
+		for _, read := range e.Reads {
+			key := read.Ref.KeyName(read.Key)
+			if read.Key != "" && read.Ref.Given(read.Key) && !seen[key] {
+				seen[key] = true
+				list = append(list, Input{key, read.Ref.At(read.Key)})
+			}
+		}
+	}
+	sort.SliceStable(list, func(i, k int) bool { return before(list[i].Position, list[k].Position) })
+	return list
+}
+
+func before(a, b document.Position) bool {
+	return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
+}
+
+// place anchors a result: a failed comparison on the first key that it read, an
+// open one on the thing that lacks the input, all others on their first subject.
+func (r *Result) place(d *design.Design, j rules.Judgement) {
+	anchor := anchorOf(d, j.Subjects)
+	r.Position, r.Pointer = anchor.Position(), anchor.Pointer()
+	switch {
+	case len(r.Missing) > 0:
+		r.Position = r.Missing[0].Position
+	case r.Outcome == Fail || r.Outcome == Review:
+		if read, ok := firstRead(j.Require.Parts); ok {
+			r.Position, r.Pointer = read.Ref.At(read.Key), read.Ref.Pointer()+"/"+read.Key
+		}
+	}
+}
+
+func anchorOf(d *design.Design, things []any) document.Ref {
+	for _, thing := range things {
+		return design.Refer(thing)
+	}
+	return d.Dwelling.Ref
+}
+
+// firstRead is the first key of the design that a comparison read, if any: the
+// most specific place for a finding.
+func firstRead(parts []expression.Comparison) (expression.Read, bool) {
+	for _, p := range parts {
+		for _, read := range p.Reads {
+			if read.Key != "" && read.Ref.Given(read.Key) {
+				return read, true
+			}
+		}
+	}
+	return expression.Read{}, false
+}

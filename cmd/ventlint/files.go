@@ -1,0 +1,107 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"sort"
+	"strings"
+)
+
+const designSuffix = ".vent.toml"
+
+// input is one design to read: a file, or standard input.
+type input struct {
+	path  string
+	name  string // in reports: with forward slashes
+	stdin bool
+}
+
+// find lists the designs of the named files and folders, folders in the order
+// of their paths. A folder without a design is an error: nothing would have been
+// reviewed. Links inside folders are not followed.
+func find(paths []string, stdinName string) ([]input, error) {
+	var inputs []input
+	for _, p := range paths {
+		if p == "-" {
+			inputs = append(inputs, input{p, stdinName, true})
+			continue
+		}
+		info, err := os.Stat(p)
+		if err != nil {
+			return nil, plain(err)
+		}
+		if !info.IsDir() {
+			inputs = append(inputs, input{path: p, name: filepath.ToSlash(filepath.Clean(p))})
+			continue
+		}
+		inside, err := search(p)
+		if err != nil {
+			return nil, err
+		}
+		inputs = append(inputs, inside...)
+	}
+	return distinct(inputs), nil
+}
+
+func search(folder string) ([]input, error) {
+	var inputs []input
+	err := filepath.WalkDir(folder, func(p string, entry fs.DirEntry, err error) error {
+		if err != nil {
+			return plain(err)
+		}
+		if entry.Type().IsRegular() && strings.HasSuffix(p, designSuffix) {
+			inputs = append(inputs, input{path: p, name: filepath.ToSlash(filepath.Clean(p))})
+		}
+		return nil
+	})
+	if err == nil && len(inputs) == 0 {
+		err = fmt.Errorf("%s: no design in this folder, expected files named *%s", folder, designSuffix)
+	}
+	sort.Slice(inputs, func(i, j int) bool { return inputs[i].name < inputs[j].name })
+	return inputs, err
+}
+
+// distinct leaves out a design that was named twice.
+func distinct(inputs []input) []input {
+	seen := map[string]bool{}
+	var kept []input
+	for _, in := range inputs {
+		if !seen[in.name] {
+			seen[in.name] = true
+			kept = append(kept, in)
+		}
+	}
+	return kept
+}
+
+// largest is one byte more than a design or pack may have: enough to tell that
+// it is too large.
+const largest = 1<<20 + 1
+
+func (in input) read(stdin io.Reader) ([]byte, error) {
+	if in.stdin {
+		return io.ReadAll(io.LimitReader(stdin, largest))
+	}
+	return readFile(in.path)
+}
+
+func readFile(path string) ([]byte, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, plain(err)
+	}
+	defer file.Close()
+	data, err := io.ReadAll(io.LimitReader(file, largest))
+	return data, plain(err)
+}
+
+// plain words a failure of the file system: path, then what is wrong.
+func plain(err error) error {
+	if e, ok := err.(*fs.PathError); ok {
+		return fmt.Errorf("%s: %v", e.Path, e.Err)
+	}
+	return err
+}

@@ -1,0 +1,6 @@
+// Command ventlint reviews residential ventilation designs against rule packs.
+package main
+
+import "os"
+
+func main() { os.Exit(run(os.Args[1:], here())) }

@@ -1,0 +1,119 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"runtime"
+	"sync"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/reportfmt"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// standardPacks are those of a design that declares none.
+var standardPacks = []string{"irc-2021", "practice"}
+
+// packShelf loads each pack once, for all designs.
+type packShelf struct {
+	named   []*rules.Effective // by --pack; nil: what each design declares
+	library *rules.Library
+	lock    sync.Mutex
+}
+
+func loadPacks(names []string) (*packShelf, error) {
+	shelf := &packShelf{library: rules.NewLibrary(readFile)}
+	for _, name := range names {
+		pack, err := shelf.library.Pack(name)
+		if err != nil {
+			return nil, err
+		}
+		shelf.named = append(shelf.named, pack)
+	}
+	return shelf, nil
+}
+
+// forDesign gives the packs of a design; a problem is one of the design, which
+// declares a pack that there is not.
+func (s *packShelf) forDesign(d *design.Design) ([]*rules.Effective, []document.Problem) {
+	if s.named != nil {
+		return s.named, nil
+	}
+	names := d.Project.Codes
+	if len(names) == 0 {
+		names = standardPacks
+	}
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	var packs []*rules.Effective
+	for _, name := range names {
+		pack, err := s.library.Pack(name)
+		if err != nil {
+			return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error(), Hint: packHint(err)}}
+		}
+		packs = append(packs, pack)
+	}
+	return packs, nil
+}
+
+func packHint(err error) string {
+	var unknown *rules.UnknownPack
+	if errors.As(err, &unknown) {
+		if near := document.Near(unknown.Name, rules.BuiltIn()); near != "" {
+			return fmt.Sprintf("did you mean %q?", near)
+		}
+	}
+	return ""
+}
+
+// outcome is what became of one input: a report, or a failure.
+type outcome struct {
+	report  *checker.Report
+	failure *reportfmt.Failure
+}
+
+// reviewAll reviews the inputs in parallel; the batch has them in their order.
+func reviewAll(m machine, inputs []input, packs *packShelf, date string) reportfmt.Batch {
+	outcomes := make([]outcome, len(inputs))
+	var wait sync.WaitGroup
+	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
+	for i, in := range inputs {
+		wait.Add(1)
+		slots <- struct{}{}
+		go func() {
+			defer func() { <-slots; wait.Done() }()
+			outcomes[i] = reviewOne(m, in, packs, date)
+		}()
+	}
+	wait.Wait()
+	var batch reportfmt.Batch
+	for _, o := range outcomes {
+		if o.failure != nil {
+			batch.Failures = append(batch.Failures, *o.failure)
+		} else {
+			batch.Reports = append(batch.Reports, o.report)
+		}
+	}
+	return batch
+}
+
+func reviewOne(m machine, in input, packs *packShelf, date string) outcome {
+	fail := func(problems ...document.Problem) outcome {
+		return outcome{failure: &reportfmt.Failure{File: in.name, Problems: problems}}
+	}
+	source, err := in.read(m.stdin)
+	if err != nil {
+		return fail(document.Problem{Message: "could not be read: " + err.Error()})
+	}
+	d, problems := design.Load(in.name, source)
+	if len(problems) > 0 {
+		return fail(problems...)
+	}
+	chosen, problems := packs.forDesign(d)
+	if len(problems) > 0 {
+		return fail(problems...)
+	}
+	return outcome{report: checker.Review(in.name, d, chosen, date)}
+}

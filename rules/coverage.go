@@ -1,0 +1,31 @@
+package rules
+
+import "strings"
+
+// Uncovered says which kinds of sample the rule lacks: one that passes, one
+// that fails, one on the limit where there is a limit, one with an input
+// missing, and one to which the rule does not apply where it has a condition.
+func (c *Compiled) Uncovered() []string {
+	shown := map[Expected]bool{}
+	edge := false
+	for _, s := range c.Samples {
+		shown[s.Expect] = true
+		edge = edge || s.Edge
+	}
+	var gaps []string
+	lack := func(wanted bool, what string) {
+		if wanted {
+			gaps = append(gaps, what)
+		}
+	}
+	lack(!shown["pass"], "that passes")
+	lack(!c.Judge && !shown["fail"], "that fails")
+	lack(c.Judge && !shown["review"], "that a person must judge")
+	lack(!edge && c.compares(), "on the limit")
+	lack(!shown["open"], "with an input missing")
+	lack(c.When != "" && !shown["notApplicable"], "to which it does not apply")
+	return gaps
+}
+
+// compares tells whether the requirement compares sizes.
+func (c *Compiled) compares() bool { return strings.ContainsAny(c.Require, "<>") }

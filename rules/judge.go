@@ -1,0 +1,231 @@
+package rules
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/rules/expression"
+	"github.com/ventlint/ventlint/rules/facts"
+)
+
+// Judgement is the outcome of one rule for one tuple of subjects.
+type Judgement struct {
+	Subjects []any // in the order of the rule's each; empty for the dwelling as a whole
+	Outcome  Outcome
+	When     expression.Explanation
+	Require  expression.Explanation
+	Message  string
+	Remedy   string
+	Reason   string // why the rule does not apply, is not due, or a person must judge
+}
+
+// steps bounds the work of one rule for one tuple of subjects.
+const steps = 100_000
+
+// Ask asks the rule of every subject that the design has. A rule that is not
+// due yet, or whose subjects the design does not have, gives one judgement that
+// says so.
+func (c *Compiled) Ask(f *facts.Facts) []Judgement {
+	if !due(f.Design.Project.Stage, c.Due) {
+		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
+	}
+	r := &run{rule: c, units: units(f.Design), facts: f}
+	r.over(nil)
+	if len(r.found) == 0 {
+		return []Judgement{{Outcome: NotApplicable, Reason: c.nothing()}}
+	}
+	return r.found
+}
+
+func due(at, from design.Stage) bool {
+	for _, s := range design.Stage("").Values() {
+		switch design.Stage(s) {
+		case from:
+			return true
+		case at:
+			return false
+		}
+	}
+	return true
+}
+
+// nothing says that the design has none of what a rule ranges over.
+func (c *Compiled) nothing() string {
+	text := "the design has no "
+	for i, e := range c.Each() {
+		if i > 0 {
+			text += " with "
+		}
+		text += e.Name
+	}
+	return text
+}
+
+func units(d *design.Design) quantity.System {
+	if d.Project.Units == "SI" {
+		return quantity.SI
+	}
+	return quantity.IP
+}
+
+// run is one rule on one design.
+type run struct {
+	rule  *Compiled
+	facts *facts.Facts
+	units quantity.System
+	found []Judgement
+}
+
+// over binds the rule's names one after the other; a later list may depend
+// on an earlier subject.
+func (r *run) over(bound []any) {
+	if len(bound) == len(r.rule.each) {
+		r.found = append(r.found, r.judge(bound))
+		return
+	}
+	scope := r.scope(bound)
+	items, err := r.rule.each[len(bound)].list.Items(scope)
+	if err != nil {
+		r.found = append(r.found, r.unknown(bound, err))
+		return
+	}
+	for _, item := range items {
+		r.over(append(bound[:len(bound):len(bound)], item))
+	}
+}
+
+func (r *run) scope(bound []any) *expression.Scope {
+	scope := expression.NewScope(r.facts, steps)
+	scope.Subjects = bound
+	return scope
+}
+
+// unknown is the judgement of a list that cannot be told.
+func (r *run) unknown(bound []any, err error) Judgement {
+	e := unknown(err)
+	return Judgement{Subjects: bound, Outcome: wanting(e), When: e, Message: saying(e), Reason: reason(e)}
+}
+
+// judge decides one tuple of subjects. An unknown `when` leaves the rule open
+// only where `require` does not hold anyway.
+func (r *run) judge(bound []any) Judgement {
+	j := Judgement{Subjects: bound}
+	scope := r.scope(bound)
+	if r.rule.when != nil {
+		j.When = explain(r.rule.when, scope)
+		if j.When.Truth == expression.False {
+			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
+			return j
+		}
+	} else {
+		j.When.Truth = expression.True
+	}
+	j.Require = explain(r.rule.require, scope)
+	switch {
+	case j.Require.Truth == expression.True:
+		j.Outcome = Pass
+	case j.Require.Truth == expression.False && j.When.Truth == expression.True:
+		r.fail(&j, scope)
+	default:
+		e := join(j.When, j.Require)
+		j.Outcome, j.Message, j.Reason = wanting(e), saying(e), reason(e)
+	}
+	return j
+}
+
+// explain turns an evaluation that had to stop into an unknown: a person must
+// judge what the program could not.
+func explain(c *expression.Condition, scope *expression.Scope) expression.Explanation {
+	e, err := c.Explain(scope)
+	if err != nil {
+		return unknown(err)
+	}
+	return e
+}
+
+func unknown(err error) expression.Explanation {
+	e := expression.Explanation{Truth: expression.Unknown}
+	var one *document.Missing
+	var many document.MissingAll
+	var judge *expression.Undetermined
+	switch {
+	case errors.As(err, &many):
+		e.Missing = append(e.Missing, many...)
+	case errors.As(err, &one):
+		e.Missing = append(e.Missing, *one)
+	case errors.As(err, &judge):
+		e.Undetermined = []string{judge.Reason}
+	default:
+		e.Undetermined = []string{"could not be evaluated: " + err.Error()}
+	}
+	return e
+}
+
+func (r *run) fail(j *Judgement, scope *expression.Scope) {
+	j.Outcome = Fail
+	if r.rule.Judge {
+		j.Outcome, j.Reason = Review, "the rule leaves this to a person's judgement"
+	}
+	j.Message = r.rule.says.Text(scope, r.units)
+	j.Remedy = r.rule.remedy.Text(scope, r.units)
+}
+
+// join adds what an unknown condition and an unknown requirement lack.
+func join(when, require expression.Explanation) expression.Explanation {
+	var e expression.Explanation
+	for _, part := range []expression.Explanation{when, require} {
+		if part.Truth == expression.Unknown {
+			e.Missing = append(e.Missing, part.Missing...)
+			e.Undetermined = append(e.Undetermined, part.Undetermined...)
+		}
+	}
+	return e
+}
+
+// wanting is open where an input is missing: giving it may settle the rule.
+func wanting(e expression.Explanation) Outcome {
+	if len(e.Missing) > 0 {
+		return Open
+	}
+	return Review
+}
+
+func saying(e expression.Explanation) string {
+	if len(e.Missing) == 0 {
+		return reason(e)
+	}
+	text := "needs "
+	for i, m := range distinct(e.Missing) {
+		if i > 0 {
+			text += ", "
+		}
+		text += m
+	}
+	return text
+}
+
+func distinct(missing []document.Missing) []string {
+	seen := map[string]bool{}
+	var names []string
+	for _, m := range missing {
+		if name := m.Ref.KeyName(m.Key); !seen[name] {
+			seen[name] = true
+			names = append(names, name)
+		}
+	}
+	return names
+}
+
+func reason(e expression.Explanation) string {
+	text := ""
+	for i, u := range e.Undetermined {
+		if i > 0 {
+			text += "; "
+		}
+		text += u
+	}
+	return text
+}
