@@ -4,7 +4,7 @@ import "strings"
 
 const (
 	nearWord  = 64   // characters of a word that are looked at
-	nearAmong = 5000 // words that are looked at
+	nearAmong = 2000 // words that are looked at
 )
 
 // Near gives the word of a list that is most likely meant by a misspelled one,

@@ -4,13 +4,24 @@ package document
 type kind int
 
 const (
-	table kind = iota
-	array
-	text
-	whole   // integer
-	decimal // float
-	truth   // boolean
-	moment  // date, time or both
+	table   kind = iota
+	array        // of any values; of tables with headers when its origin is repeated
+	text         // string
+	whole        // integer
+	decimal      // float
+	truth        // boolean
+	moment       // date, time or both
+)
+
+// origin is how a table or array came to be, which decides what may be added.
+type origin int
+
+const (
+	closed   origin = iota // written as one value: nothing may be added
+	implied                // named by a longer header: [a.b] implies a
+	headed                 // has a header of its own: [a], or is one of [[a]]
+	dotted                 // named by a dotted key: a.b = 1
+	repeated               // list of tables: [[a]]
 )
 
 // span is a half-open range of bytes in the source.
@@ -20,45 +31,47 @@ type span struct{ start, end int }
 type node struct {
 	kind   kind
 	origin origin
-	parent *node
+	depth  int
+	index  int    // place in an array, from 0; -1 elsewhere
 	name   string // key in a table
-	index  int    // place in an array, from 0; -1 in a table
-	key    span   // last part of the key or header that names it; the array's for an element
+	key    span   // the last part of the key or header that names it
 	at     span   // the value; of a table with a header, the header with its brackets
-	value  any    // string, int64, float64 or bool; the raw text of a date or time
+	parent *node
+	within *node // of a dotted table: the table whose keys may add to it
+	value  any   // string, int64, float64, bool, or Moment
 
 	children []*node // in file order
 	byName   map[string]*node
 }
 
-// origin is how a table or array came to be, which decides what may be added.
-type origin int
-
-const (
-	closed   origin = iota // written as one value: nothing may be added
-	implied                // named by a longer header: [a.b] implies a
-	headed                 // has its own header: [a]
-	dotted                 // named by a dotted key: a.b = 1
-	repeated               // array of tables: [[a]]
-)
-
 // child finds the value of a key; nil when the table does not have it.
 func (n *node) child(name string) *node { return n.byName[name] }
 
-// add hangs a value under a key of a table.
-func (n *node) add(name string, c *node) *node {
+// add hangs a value that was made for it under a table or array.
+func (n *node) add(c *node) {
+	n.children = append(n.children, c)
+	if c.index >= 0 {
+		return
+	}
 	if n.byName == nil {
 		n.byName = map[string]*node{}
 	}
-	c.parent, c.name, c.index = n, name, -1
-	n.byName[name] = c
-	n.children = append(n.children, c)
-	return c
+	n.byName[c.name] = c
 }
 
-// push hangs a value at the end of an array.
-func (n *node) push(c *node) *node {
-	c.parent, c.index = n, len(n.children)
-	n.children = append(n.children, c)
-	return c
+// latest is the table that a header continues: of a list of tables, the last.
+func (n *node) latest() *node {
+	if n.origin == repeated {
+		return n.children[len(n.children)-1]
+	}
+	return n
+}
+
+// heading is what names a value: the header of a table, else the key; an
+// element of an array has neither and is its own heading.
+func (n *node) heading() span {
+	if n.origin == headed || n.index >= 0 || n.parent == nil {
+		return n.at
+	}
+	return n.key
 }

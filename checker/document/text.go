@@ -4,7 +4,7 @@ package document
 type Text struct {
 	Value string
 	lines lines
-	at    []int // offset of each character of Value in the source, and of its end
+	at    []int // where each character of Value stands in the source, and its end
 }
 
 // Text gives the text value of a key; ok is false when the table does not have
@@ -14,21 +14,27 @@ func (r Ref) Text(key string) (t Text, ok bool) {
 	if c == nil || c.kind != text {
 		return Text{}, false
 	}
-	return Text{Value: c.value.(string), lines: r.tree.lines}, true
+	again := &reader{source: r.tree.source, lines: r.tree.lines, at: c.at.start, record: true}
+	value := again.text()
+	return Text{Value: value, lines: r.tree.lines, at: again.offsets}, true
 }
 
 // Position is the place in the file of the character at an offset, counted in
-// characters from 0.
+// characters from 0. One past the last is the closing quote.
 func (t Text) Position(offset int) Position { return t.Span(offset, 1) }
 
-// Span is the place in the file of length characters from an offset on; of
-// characters on several lines, those on the first.
+// Span is the place in the file of length characters from an offset on. Of
+// characters on several lines it is the part on the first.
 func (t Text) Span(offset, length int) Position {
 	if len(t.at) == 0 {
 		return Position{}
 	}
 	last := len(t.at) - 1
 	from := max(0, min(offset, last))
-	to := max(from, min(offset+length, last))
-	return t.lines.position(span{t.at[from], t.at[to]})
+	to := max(from, min(from+length, last))
+	s := span{t.at[from], t.at[to]}
+	if from == last {
+		s.end++ // the quote
+	}
+	return t.lines.position(s)
 }

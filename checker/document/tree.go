@@ -2,19 +2,30 @@ package document
 
 // Tree is a parsed document: values and where they stand.
 type Tree struct {
-	name   string
 	source []byte
 	lines  lines
 	root   *node
 }
 
-// Parse reads a TOML document. name is used in messages of the caller alone. A
-// document that breaks the grammar gives no tree and one problem; one that only
-// gives keys twice gives the tree of the first values and all such problems.
+// Parse reads a TOML document. The name of the file is for the caller's own
+// messages. A document that breaks the grammar or a limit gives no tree, and
+// one problem for it; one that only gives keys twice gives the tree of the first
+// values, and a problem for each of the others.
 func Parse(name string, source []byte) (*Tree, []Problem) {
-	return nil, []Problem{{Position: Position{1, 1, 1}, Message: "reading is not built yet"}}
+	if problem := admit(source); problem != nil {
+		return nil, []Problem{*problem}
+	}
+	r := &reader{source: source, lines: newLines(source)}
+	stopped := r.read()
+	if stopped != nil {
+		return nil, Limit(append(r.problems, *stopped))
+	}
+	t := &Tree{source: source, lines: r.lines, root: r.root}
+	if len(r.problems) > 0 {
+		return t, Limit(r.problems)
+	}
+	return t, t.agree()
 }
 
-// Decode fills the struct that into points to. It reports all mistakes, in file
-// order.
-func (t *Tree) Decode(into any) []Problem { return nil }
+// Ref is where the document as a whole stands.
+func (t *Tree) Ref() Ref { return Ref{t, t.root} }

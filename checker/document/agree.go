@@ -1,0 +1,108 @@
+package document
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+)
+
+// agree reads the document with a second, independent reader: a slip of one
+// reader must not become a wrong verdict. Any difference is a problem. The
+// document has passed the limits and has no key twice, both of which the second
+// reader would not notice.
+func (t *Tree) agree() []Problem {
+	var again map[string]any
+	if _, err := toml.Decode(string(t.source), &again); err != nil {
+		return []Problem{t.refused(err)}
+	}
+	if n := differs(t.root, again); n != nil {
+		return []Problem{{Position: t.lines.position(n.at), Path: n.path(),
+			Message: "the value cannot be read for certain, expected a plainer way to write it"}}
+	}
+	return nil
+}
+
+// refused turns an error of the second reader into a problem at its place.
+func (t *Tree) refused(err error) Problem {
+	at := t.lines.starts[0]
+	message := err.Error()
+	var parse toml.ParseError
+	if errors.As(err, &parse) {
+		at = min(at+parse.Position.Start, len(t.source))
+		message = parse.Message
+	}
+	return Problem{Position: t.lines.position(span{at, at}), Message: "not valid TOML: " + strings.ToLower(message[:1]) + message[1:]}
+}
+
+// differs finds the first value that the second reader gives otherwise.
+func differs(n *node, again any) *node {
+	switch n.kind {
+	case table:
+		return tableDiffers(n, again)
+	case array:
+		return arrayDiffers(n, again)
+	case moment:
+		if _, ok := again.(fmt.Stringer); ok {
+			return nil
+		}
+	case text:
+		if s, ok := again.(string); ok && unixLines(s) == unixLines(n.value.(string)) {
+			return nil
+		}
+	case decimal:
+		if f, ok := again.(float64); ok && (f == n.value || math.IsNaN(f) && math.IsNaN(n.value.(float64))) {
+			return nil
+		}
+	default:
+		if again == n.value {
+			return nil
+		}
+	}
+	return n
+}
+
+func tableDiffers(n *node, again any) *node {
+	values, ok := again.(map[string]any)
+	if !ok || len(values) != len(n.children) {
+		return n
+	}
+	for _, c := range n.children {
+		value, ok := values[c.name]
+		if !ok {
+			return c
+		}
+		if d := differs(c, value); d != nil {
+			return d
+		}
+	}
+	return nil
+}
+
+func arrayDiffers(n *node, again any) *node {
+	var elements []any
+	switch list := again.(type) {
+	case []any:
+		elements = list
+	case []map[string]any:
+		for _, e := range list {
+			elements = append(elements, e)
+		}
+	default:
+		return n
+	}
+	if len(elements) != len(n.children) {
+		return n
+	}
+	for i, c := range n.children {
+		if d := differs(c, elements[i]); d != nil {
+			return d
+		}
+	}
+	return nil
+}
+
+// unixLines drops a difference between the readers that is no mistake of either.
+func unixLines(s string) string { return strings.ReplaceAll(s, "\r\n", "\n") }

@@ -1,0 +1,129 @@
+package document
+
+import (
+	"fmt"
+	"reflect"
+)
+
+// Unmarshaler is a type that reads itself from the value of a key: a string,
+// int64, float64, bool, Moment, []any or map[string]any. When it is a struct
+// that embeds Ref, the Ref is set before. An error says what was found and what
+// was expected; an *ElementError points at one element of an array.
+type Unmarshaler interface{ UnmarshalTOML(value any) error }
+
+// Decode fills the struct that into points to. It reports all mistakes, in file
+// order: unknown keys, required ones that are missing, and wrong types.
+//
+// Fields have tags: `toml:"key"` or `toml:"key,required"`; a pointer stays nil
+// when the key is not given. An embedded struct without a tag shares the table
+// of the struct around it. A string type with a method Values() []string takes
+// only those words. What has a mistake keeps its zero value.
+func (t *Tree) Decode(into any) []Problem {
+	d := &decoder{tree: t}
+	d.value(t.root, reflect.ValueOf(into).Elem())
+	return Limit(d.problems)
+}
+
+type decoder struct {
+	tree     *Tree
+	problems []Problem
+}
+
+func (d *decoder) report(n *node, at span, hint, format string, args ...any) {
+	d.problems = append(d.problems, Problem{
+		Position: d.tree.lines.position(at),
+		Path:     n.path(),
+		Message:  fmt.Sprintf(format, args...),
+		Hint:     hint,
+	})
+}
+
+var unmarshalerType = reflect.TypeFor[Unmarshaler]()
+
+// value decodes a node into v. It tells whether v got a value; the value may
+// still have mistakes inside, which were reported.
+func (d *decoder) value(n *node, v reflect.Value) bool {
+	switch {
+	case v.Kind() == reflect.Pointer:
+		return d.pointer(n, v)
+	case v.Addr().Type().Implements(unmarshalerType):
+		return d.unmarshal(n, v)
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		return d.structure(n, v)
+	case reflect.Map:
+		return d.mapping(n, v)
+	case reflect.Slice:
+		return d.list(n, v)
+	case reflect.Interface:
+		return d.anything(n, v)
+	}
+	return d.scalar(n, v)
+}
+
+func (d *decoder) pointer(n *node, v reflect.Value) bool {
+	to := reflect.New(v.Type().Elem())
+	if !d.value(n, to.Elem()) {
+		return false
+	}
+	v.Set(to)
+	return true
+}
+
+func (d *decoder) unmarshal(n *node, v reflect.Value) bool {
+	if !d.finite(n) {
+		return false
+	}
+	if v.Kind() == reflect.Struct {
+		d.refer(n, v)
+	}
+	err := v.Addr().Interface().(Unmarshaler).UnmarshalTOML(n.generic())
+	if err == nil {
+		return true
+	}
+	if element, ok := err.(*ElementError); ok && n.kind == array && element.Index < len(n.children) {
+		n = n.children[element.Index]
+	}
+	d.report(n, n.at, "", "%v", err)
+	return false
+}
+
+func (d *decoder) anything(n *node, v reflect.Value) bool {
+	if !d.finite(n) {
+		return false
+	}
+	v.Set(reflect.ValueOf(n.generic()))
+	return true
+}
+
+// list decodes an array. Elements of the wrong type are left out.
+func (d *decoder) list(n *node, v reflect.Value) bool {
+	if n.kind != array {
+		return d.wrong(n, v.Type())
+	}
+	list := reflect.MakeSlice(v.Type(), 0, len(n.children))
+	for _, c := range n.children {
+		element := reflect.New(v.Type().Elem()).Elem()
+		if d.value(c, element) {
+			list = reflect.Append(list, element)
+		}
+	}
+	v.Set(list)
+	return true
+}
+
+// mapping decodes a table into a map from its keys.
+func (d *decoder) mapping(n *node, v reflect.Value) bool {
+	if n.kind != table {
+		return d.wrong(n, v.Type())
+	}
+	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.children)))
+	for _, c := range n.children {
+		element := reflect.New(v.Type().Elem()).Elem()
+		if d.value(c, element) {
+			v.SetMapIndex(reflect.ValueOf(c.name).Convert(v.Type().Key()), element)
+		}
+	}
+	return true
+}

@@ -1,0 +1,106 @@
+package document
+
+import (
+	"math"
+	"reflect"
+	"slices"
+)
+
+// scalar decodes text, numbers and truth values.
+func (d *decoder) scalar(n *node, v reflect.Value) bool {
+	switch v.Kind() {
+	case reflect.String:
+		return d.word(n, v)
+	case reflect.Bool:
+		if n.kind == truth {
+			v.SetBool(n.value.(bool))
+			return true
+		}
+	case reflect.Int, reflect.Int64:
+		if n.kind == whole {
+			v.SetInt(n.value.(int64))
+			return true
+		}
+	case reflect.Float64:
+		return d.number(n, v)
+	default:
+		panic("document: no decoding into " + v.Type().String())
+	}
+	return d.wrong(n, v.Type())
+}
+
+func (d *decoder) word(n *node, v reflect.Value) bool {
+	if n.kind != text {
+		return d.wrong(n, v.Type())
+	}
+	word := n.value.(string)
+	if allowed := valuesOf(v.Type()); allowed != nil && !slices.Contains(allowed, word) {
+		hint := ""
+		if near := Near(word, allowed); near != "" {
+			hint = meant(near)
+		}
+		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt([]byte(word)), words(allowed))
+		return false
+	}
+	v.SetString(word)
+	return true
+}
+
+func (d *decoder) number(n *node, v reflect.Value) bool {
+	switch x := n.value.(type) {
+	case int64:
+		v.SetFloat(float64(x))
+		return true
+	case float64:
+		if d.finite(n) {
+			v.SetFloat(x)
+			return true
+		}
+		return false
+	}
+	return d.wrong(n, v.Type())
+}
+
+// finite refuses inf and nan, also inside arrays and tables.
+func (d *decoder) finite(n *node) bool {
+	ok := true
+	if x, is := n.value.(float64); is && (math.IsInf(x, 0) || math.IsNaN(x)) {
+		d.report(n, n.at, "", "found %s, expected a finite number", d.shown(n))
+		ok = false
+	}
+	for _, c := range n.children {
+		ok = d.finite(c) && ok
+	}
+	return ok
+}
+
+// generic is the value of a node in plain Go types.
+func (n *node) generic() any {
+	switch n.kind {
+	case table:
+		m := make(map[string]any, len(n.children))
+		for _, c := range n.children {
+			m[c.name] = c.generic()
+		}
+		return m
+	case array:
+		list := make([]any, len(n.children))
+		for i, c := range n.children {
+			list[i] = c.generic()
+		}
+		return list
+	}
+	return n.value
+}
+
+// valuesOf gives the words that a type, or what it points to, takes; nil when
+// it takes any.
+func valuesOf(t reflect.Type) []string {
+	if t.Kind() == reflect.Pointer {
+		t = t.Elem()
+	}
+	if enumeration, ok := reflect.Zero(t).Interface().(interface{ Values() []string }); ok {
+		return enumeration.Values()
+	}
+	return nil
+}

@@ -1,0 +1,172 @@
+package document
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"unicode/utf8"
+)
+
+// reader reads TOML 1.1. It stops at the first mistake of grammar, but goes on
+// after a key that is given twice. Every loop in it consumes the source.
+type reader struct {
+	source   []byte
+	lines    lines
+	at       int // offset of the next byte
+	root     *node
+	section  *node // table that keys belong to
+	values   int
+	problems []Problem // that did not stop it
+
+	quoted  int   // offset after the last text with quotes
+	record  bool  // note where the characters of a text stand
+	offsets []int // where they do
+}
+
+// stop is thrown by fail and caught by read.
+type stop struct{ Problem }
+
+// read reads the whole document into root. Problems that it could read on
+// after are in r.problems; the one that stopped it is returned.
+func (r *reader) read() (stopped *Problem) {
+	defer func() {
+		switch thrown := recover().(type) {
+		case nil:
+		case stop:
+			stopped = &thrown.Problem
+		default:
+			panic(thrown)
+		}
+	}()
+	r.at = r.lines.starts[0]
+	r.root = &node{index: -1, origin: headed}
+	r.section = r.root
+	for r.blank(); !r.end(); r.blank() {
+		if r.peek() == '[' {
+			r.header()
+		} else {
+			r.pair(r.section)
+		}
+		r.endOfStatement()
+	}
+	return nil
+}
+
+// fail ends reading with a problem.
+func (r *reader) fail(at span, hint, format string, args ...any) {
+	panic(stop{Problem{Position: r.lines.position(at), Message: fmt.Sprintf(format, args...), Hint: hint}})
+}
+
+func (r *reader) end() bool { return r.at >= len(r.source) }
+
+// peek gives the next byte; 0 at the end, where has and other tests of it fail.
+func (r *reader) peek() byte {
+	if r.end() {
+		return 0
+	}
+	return r.source[r.at]
+}
+
+func (r *reader) has(prefix string) bool {
+	return bytes.HasPrefix(r.source[r.at:], []byte(prefix))
+}
+
+// take consumes a prefix if it comes next.
+func (r *reader) take(prefix string) bool {
+	if !r.has(prefix) {
+		return false
+	}
+	r.at += len(prefix)
+	return true
+}
+
+// next is the span of the next character; empty at the end.
+func (r *reader) next() span {
+	_, size := utf8.DecodeRune(r.source[r.at:])
+	return span{r.at, r.at + size}
+}
+
+// spaces skips blanks and tabs.
+func (r *reader) spaces() {
+	for r.peek() == ' ' || r.peek() == '\t' {
+		r.at++
+	}
+}
+
+// blank skips blanks, tabs, line ends and comments.
+func (r *reader) blank() {
+	for {
+		r.spaces()
+		if !r.newline() && !r.comment() {
+			return
+		}
+	}
+}
+
+// newline consumes one line end.
+func (r *reader) newline() bool { return r.take("\n") || r.take("\r\n") }
+
+func (r *reader) endOfLine() bool { return r.end() || r.has("\n") || r.has("\r\n") }
+
+// comment consumes a comment up to its line end.
+func (r *reader) comment() bool {
+	if !r.take("#") {
+		return false
+	}
+	for !r.endOfLine() {
+		r.character()
+	}
+	return true
+}
+
+// character consumes one character that may stand in a comment or text.
+func (r *reader) character() {
+	c := r.peek()
+	if c < ' ' && c != '\t' || c == 0x7f {
+		r.fail(r.next(), "", "found the control character U+%04X, expected printable text", c)
+	}
+	r.at = r.next().end
+}
+
+func (r *reader) endOfStatement() {
+	r.spaces()
+	r.comment()
+	if r.end() || r.newline() {
+		return
+	}
+	hint := ""
+	if r.quoted == r.at && !r.has("#") {
+		hint = `the quote before ends the text: put text that holds ' or " in quotes of the other kind, or write \"`
+	}
+	r.fail(r.next(), hint, "found %s, expected the end of the line", r.found())
+}
+
+// found says what comes next.
+func (r *reader) found() string {
+	switch {
+	case r.end():
+		return "the end of the file"
+	case r.endOfLine():
+		return "the end of the line"
+	case r.peek() == '"':
+		return `a quote (")`
+	}
+	next := r.next()
+	return fmt.Sprintf("%q", r.source[next.start:next.end])
+}
+
+// excerpt is source text for a message: its first line, not too long.
+func (r *reader) excerpt(s span) string { return excerpt(r.source[s.start:s.end]) }
+
+func excerpt(source []byte) string {
+	const most = 40
+	line, _, cut := strings.Cut(string(source), "\n")
+	runes := []rune(strings.TrimRight(line, "\r"))
+	if len(runes) > most {
+		runes, cut = runes[:most], true
+	}
+	if cut {
+		return string(runes) + "..."
+	}
+	return string(runes)
+}

@@ -1,0 +1,76 @@
+package document
+
+import "strings"
+
+// part is one part of a dotted key.
+type part struct {
+	name string
+	at   span
+}
+
+// pair reads `key = value` into a table.
+func (r *reader) pair(into *node) {
+	parts := r.keys()
+	if !r.take("=") {
+		r.fail(r.next(), "", "found %s after the key, expected =", r.found())
+	}
+	r.spaces()
+	r.fill(r.define(into, parts))
+}
+
+// header reads [name] or [[name]].
+func (r *reader) header() {
+	start := r.at
+	r.at++
+	many := r.take("[")
+	parts := r.keys()
+	closing := "]"
+	if many {
+		closing = "]]"
+	}
+	if !r.take(closing) {
+		r.fail(r.next(), "", "found %s in a table header, expected %s", r.found(), closing)
+	}
+	r.section = r.open(parts, span{start, r.at}, many)
+}
+
+// keys reads a dotted key and the blanks around it.
+func (r *reader) keys() []part {
+	var parts []part
+	for {
+		r.spaces()
+		parts = append(parts, r.key())
+		if len(parts) > MaxKeyParts {
+			r.fail(parts[MaxKeyParts].at, "", "the key has more than %d parts", MaxKeyParts)
+		}
+		r.spaces()
+		if !r.take(".") {
+			return parts
+		}
+	}
+}
+
+func (r *reader) key() part {
+	start := r.at
+	switch {
+	case r.has(`"""`), r.has("'''"):
+		r.fail(span{start, start + 3}, "", "found three quotes, expected a key on one line")
+	case r.peek() == '"', r.peek() == '\'':
+		name := r.line()
+		return part{name, span{start, r.at}}
+	}
+	for !r.end() && strings.IndexByte(bareCharacters, r.peek()) >= 0 {
+		r.at++
+	}
+	if r.at == start {
+		r.fail(r.next(), keyHint(r.peek()), "found %s, expected a key", r.found())
+	}
+	return part{string(r.source[start:r.at]), span{start, r.at}}
+}
+
+func keyHint(found byte) string {
+	if found >= 0x80 {
+		return "a key without quotes may hold letters a to z, digits, _ and -"
+	}
+	return ""
+}

@@ -1,0 +1,152 @@
+package document
+
+import (
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// text reads a text in any of the four kinds of quotes.
+func (r *reader) text() string {
+	if r.has(`"""`) || r.has("'''") {
+		return r.lots()
+	}
+	return r.line()
+}
+
+// line reads a text in single or double quotes.
+func (r *reader) line() string {
+	var b strings.Builder
+	start, quote := r.at, r.peek()
+	for r.at++; r.peek() != quote; {
+		switch {
+		case r.endOfLine():
+			r.fail(span{start, r.at}, `a text over several lines stands in three quotes: """ or '''`, "the text that begins here has no closing quote on its line")
+		case quote == '"' && r.has(`\`):
+			r.escape(&b)
+		default:
+			r.plain(&b)
+		}
+	}
+	r.note()
+	r.at++
+	r.quoted = r.at
+	return b.String()
+}
+
+// lots reads a text in three quotes, which may run over lines.
+func (r *reader) lots() string {
+	var b strings.Builder
+	start, quotes := r.at, string(r.source[r.at:r.at+3])
+	r.at += 3
+	r.newline() // the first one does not count
+	for !r.closing(quotes, &b) {
+		switch {
+		case r.end():
+			r.fail(span{start, start + 3}, "", "the text that begins here is not closed, expected %s", quotes)
+		case r.endOfLine():
+			r.breakLine(&b)
+		case quotes == `"""` && r.has(`\`):
+			r.continuedOrEscape(&b)
+		default:
+			r.plain(&b)
+		}
+	}
+	r.quoted = r.at
+	return b.String()
+}
+
+// closing consumes three quotes; one or two more before them belong to the text.
+func (r *reader) closing(quotes string, b *strings.Builder) bool {
+	if !r.has(quotes) {
+		return false
+	}
+	for extra := 0; extra < 2 && r.has(quotes+quotes[:1]); extra++ {
+		r.plain(b)
+	}
+	r.note()
+	r.at += len(quotes)
+	return true
+}
+
+// plain reads one character that stands for itself.
+func (r *reader) plain(b *strings.Builder) {
+	r.note()
+	start := r.at
+	r.character()
+	b.Write(r.source[start:r.at])
+}
+
+// breakLine reads a line end inside a text as one line feed.
+func (r *reader) breakLine(b *strings.Builder) {
+	r.note()
+	r.newline()
+	b.WriteByte('\n')
+}
+
+// continuedOrEscape reads what a backslash begins in three double quotes: at
+// the end of a line it drops all blanks up to the next text.
+func (r *reader) continuedOrEscape(b *strings.Builder) {
+	start := r.at
+	r.at++
+	r.spaces()
+	if r.end() || !r.endOfLine() {
+		r.at = start
+		r.escape(b)
+		return
+	}
+	for r.newline() {
+		r.spaces()
+	}
+}
+
+var escapes = map[byte]rune{'b': '\b', 't': '\t', 'n': '\n', 'f': '\f', 'r': '\r', 'e': 0x1b, '"': '"', '\\': '\\'}
+
+var escapeDigits = map[byte]int{'x': 2, 'u': 4, 'U': 8}
+
+// escape reads one character written with a backslash.
+func (r *reader) escape(b *strings.Builder) {
+	r.note()
+	start := r.at
+	r.at++
+	letter := r.peek()
+	if c, ok := escapes[letter]; ok {
+		r.at++
+		b.WriteRune(c)
+		return
+	}
+	digits := escapeDigits[letter]
+	if digits == 0 {
+		r.fail(span{start, r.next().end}, `write \\ for a backslash, or put the text in single quotes`, "found the unknown escape \\%s", r.letter())
+	}
+	r.at++
+	first := r.at
+	for r.at < first+digits && isHex(r.peek()) {
+		r.at++
+	}
+	code, err := strconv.ParseUint(string(r.source[first:r.at]), 16, 32)
+	if err != nil || r.at < first+digits || !utf8.ValidRune(rune(code)) {
+		r.fail(span{start, r.at}, "", "found %s, expected \\%c and the %d digits of a character in hexadecimal", r.excerpt(span{start, r.at}), letter, digits)
+	}
+	b.WriteRune(rune(code))
+}
+
+// letter is the next character as text; nothing at a line end.
+func (r *reader) letter() string {
+	if r.endOfLine() {
+		return ""
+	}
+	next := r.next()
+	return string(r.source[next.start:next.end])
+}
+
+func isHex(c byte) bool {
+	return c >= '0' && c <= '9' || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F'
+}
+
+// note records where the next character of a text stands.
+func (r *reader) note() {
+	if r.record {
+		r.offsets = append(r.offsets, r.at)
+	}
+}
