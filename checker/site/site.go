@@ -1,48 +1,79 @@
 package site
 
 import (
-	"errors"
+	"fmt"
+	"reflect"
 
 	"github.com/ventlint/ventlint/checker/design"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-// Site is the geometry of one design. It is safe for concurrent reading.
-type Site struct{ design *design.Design }
-
-// New prepares the geometry of a design.
-func New(d *design.Design) *Site { return &Site{design: d} }
-
-var errUnmeasured = errors.New("is not measured yet")
-
-// Measurement is one measured distance.
-type Measurement struct {
-	Length q.Length               // never negative
-	Stated *design.StatedDistance // the dimension that stood in for geometry; nil when computed
-	Placed bool                   // From and To are known
-	From   [3]float64             // nearest point of the first thing, in metres on the site
-	To     [3]float64             // nearest point of the second thing
+// Site is the geometry of one design. Its methods take things: pointers to the
+// Opening, BuildingOpening, Source or Line structs of the design. One input that
+// the design does not give is an error of type *document.Missing, several are a
+// document.MissingAll. A Site is safe for concurrent reading.
+type Site struct {
+	design *design.Design
+	places map[design.Placed]*place
+	drawn  drawn
 }
 
-// Measure gives the shortest straight line between the nearest edges.
-func (s *Site) Measure(a, b any) (Measurement, error) { return Measurement{}, errUnmeasured }
+// New prepares the geometry of a design, which must not change afterwards.
+func New(d *design.Design) *Site {
+	s := &Site{design: d, places: map[design.Placed]*place{}, drawn: newDrawn(d.StatedDistances)}
+	prepare(s, d.Openings)
+	prepare(s, d.BuildingOpenings)
+	prepare(s, d.Sources)
+	prepare(s, d.Lines)
+	return s
+}
 
-// Distance is the shortest straight line between the nearest edges of two things.
-func (s *Site) Distance(a, b any) (q.Length, error) { return 0, errUnmeasured }
+func prepare[T design.Placed](s *Site, things []T) {
+	for _, t := range things {
+		s.places[t] = newPlace(t)
+	}
+}
 
-// Horizontal is the distance on the plan between the nearest edges of two things.
-func (s *Site) Horizontal(a, b any) (q.Length, error) { return 0, errUnmeasured }
+// Distance is the shortest straight line between the nearest edges of two
+// things, in any direction, whatever stands in between; 0 where they touch. To a
+// line of the plan it is the distance on the plan.
+func (s *Site) Distance(a, b any) (q.Length, error) {
+	m, err := s.Measure(a, b)
+	return m.Length, err
+}
 
-// Rise is the bottom edge of upper above the top edge of lower.
-func (s *Site) Rise(lower, upper any) (q.Length, error) { return 0, errUnmeasured }
+// Horizontal is the distance on the plan between the nearest edges of two
+// things; 0 where one lies above the other.
+func (s *Site) Horizontal(a, b any) (q.Length, error) {
+	m, err := s.MeasurePlan(a, b)
+	return m.Length, err
+}
 
-// Height is the bottom edge of a thing above the finished ground at its place.
-func (s *Site) Height(a any) (q.Length, error) { return 0, errUnmeasured }
+// PointOnly tells whether a thing is measured from its center because its size
+// is not given, which only sources may leave out.
+func (s *Site) PointOnly(thing any) bool {
+	p, err := s.place(thing)
+	if err != nil || p.isLine() || p.mustHaveSize() || p.hasSize() {
+		return false
+	}
+	return p.onWall() || p.where.At != nil
+}
 
-// Stated is the dimension of a drawing given for a pair of things, in either
-// order; nil when there is none.
-func (s *Site) Stated(a, b any) *design.StatedDistance { return nil }
+func (s *Site) place(thing any) (*place, error) {
+	placed, ok := thing.(design.Placed)
+	if !ok || reflect.ValueOf(placed).IsNil() {
+		return nil, fmt.Errorf("found %T, expected an opening, a source or a line of the design", thing)
+	}
+	if p, known := s.places[placed]; known {
+		return p, nil
+	}
+	return newPlace(placed), nil
+}
 
-// PointOnly tells whether a thing stands for its centre alone because its size
-// is not given.
-func (s *Site) PointOnly(thing any) bool { return false }
+func (s *Site) pair(a, b any) (first, second *place, err error) {
+	if first, err = s.place(a); err != nil {
+		return nil, nil, err
+	}
+	second, err = s.place(b)
+	return first, second, err
+}

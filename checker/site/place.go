@@ -1,0 +1,79 @@
+package site
+
+import "github.com/ventlint/ventlint/checker/design"
+
+// place is one thing on the site.
+type place struct {
+	thing design.Placed
+	id    string
+	where *design.Placement // nil for a line of the plan
+	wall  *design.Wall      // nil unless it is on a known wall
+	site  views
+	own   views // in the plane of its wall, which needs nothing of the wall
+}
+
+func newPlace(thing design.Placed) *place {
+	p := &place{thing: thing}
+	switch t := thing.(type) {
+	case *design.Opening:
+		p.id, p.where = t.ID, &t.Placement
+	case *design.BuildingOpening:
+		p.id, p.where = t.ID, &t.Placement
+	case *design.Source:
+		p.id, p.where = t.ID, &t.Placement
+	case *design.Line:
+		p.id = t.ID
+		p.site[onPlan] = lineView(t)
+		return p
+	}
+	p.wall = p.where.Wall.Target()
+	p.look()
+	return p
+}
+
+func (p *place) look() {
+	for a := range aspects {
+		if p.onWall() {
+			p.site[a] = wallView(p, a, true)
+			p.own[a] = wallView(p, a, false)
+			continue
+		}
+		p.site[a] = levelView(p, a)
+	}
+}
+
+// isLine tells whether the thing is a line of the plan, which stands for all
+// that is above it and below it.
+func (p *place) isLine() bool { return p.where == nil }
+
+// onWall tells whether the thing is on a wall. An opening that says nothing of
+// its place counts as on a wall that is still to be given.
+func (p *place) onWall() bool {
+	w := p.where
+	level := p.onRoof() || w.At != nil || len(w.Along) > 0 || len(w.Outline) > 0
+	begun := w.FromLeft != nil || w.AboveGrade != nil
+	return w.Wall != nil || !level && (begun || p.mustHaveSize())
+}
+
+func (p *place) onRoof() bool { return p.where.Roof != nil && *p.where.Roof }
+
+// mustHaveSize tells whether the thing counts by its edge alone. A source
+// without a size is measured from its center; an opening without one is unknown.
+func (p *place) mustHaveSize() bool {
+	_, isSource := p.thing.(*design.Source)
+	return !isSource
+}
+
+func (p *place) hasSize() bool {
+	return p.where.Diameter != nil || p.where.Width != nil || p.where.Height != nil
+}
+
+// alone is the thing in height, wherever it is: no more than its own size.
+func (p *place) alone() view {
+	var r reading
+	if !p.onWall() {
+		return r.view(shape{point(vec{})})
+	}
+	s := r.size(p, false, true)
+	return r.view(shape{wallPiece(alone, 0, 0, s, inHeight)})
+}
