@@ -7,20 +7,6 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// Outcome is what became of one rule for one subject.
-type Outcome = rules.Outcome
-
-// The outcomes, worst first; see package rules.
-const (
-	Fail          = rules.Fail
-	Open          = rules.Open
-	Review        = rules.Review
-	Pass          = rules.Pass
-	Informational = rules.Informational
-	NotDue        = rules.NotDue
-	NotApplicable = rules.NotApplicable
-)
-
 // Report is the review of one design: every rule for every subject, in a fixed
 // order, with nothing in it that depends on the machine or the clock.
 type Report struct {
@@ -44,7 +30,7 @@ type Result struct {
 	Rule        *rules.Rule
 	Pack        string // id of the pack that holds the rule
 	Subjects    []Subject
-	Outcome     Outcome
+	Outcome     rules.Outcome
 	Level       rules.Level // weight of a fail, review or open outcome; empty otherwise
 	Message     string      // what was found
 	Remedy      string      // what to do about it
@@ -106,13 +92,13 @@ type Assumption struct {
 // Counts holds how many results had each outcome; one with a variance counts
 // as accepted, not under its outcome.
 type Counts struct {
-	Of       map[Outcome]int
+	Of       map[rules.Outcome]int
 	Accepted int
 }
 
 // Count counts the results of a report.
 func (r *Report) Count() Counts {
-	c := Counts{Of: map[Outcome]int{}}
+	c := Counts{Of: map[rules.Outcome]int{}}
 	for i := range r.Results {
 		if r.Results[i].Variance != nil {
 			c.Accepted++
@@ -126,11 +112,11 @@ func (r *Report) Count() Counts {
 // Problem tells whether a result asks something of the designer: it failed, an
 // input is missing, or a person must judge, and no variance accepts it.
 func (r *Result) Problem() bool {
-	return r.Variance == nil && (r.Outcome == Fail || r.Outcome == Open || r.Outcome == Review)
+	return r.Variance == nil && (r.Outcome == rules.Fail || r.Outcome == rules.Open || r.Outcome == rules.Review)
 }
 
 // Blocks tells whether a result weighs at least as much as the given level.
 // What a person must judge never blocks.
 func (r *Result) Blocks(at rules.Level) bool {
-	return r.Variance == nil && (r.Outcome == Fail || r.Outcome == Open) && !r.Level.Below(at)
+	return r.Variance == nil && (r.Outcome == rules.Fail || r.Outcome == rules.Open) && !r.Level.Below(at)
 }

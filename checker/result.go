@@ -30,11 +30,11 @@ func resultOf(r *Report, f *facts.Facts, pack *rules.Effective, rule *rules.Comp
 }
 
 // level is the weight of an outcome that asks something of the designer.
-func level(rule *rules.Compiled, o Outcome) rules.Level {
+func level(rule *rules.Compiled, o rules.Outcome) rules.Level {
 	switch {
-	case o == Open && rule.OpenLevel != "":
+	case o == rules.Open && rule.OpenLevel != "":
 		return rule.OpenLevel
-	case o == Fail || o == Open || o == Review:
+	case o == rules.Fail || o == rules.Open || o == rules.Review:
 		return rule.Level
 	}
 	return ""
@@ -73,7 +73,7 @@ func limits(pack *rules.Effective, rule *rules.Compiled, units quantity.System) 
 // says nothing about the design.
 func comparisons(j rules.Judgement, units quantity.System) []Comparison {
 	parts := j.Require.Parts
-	if j.Outcome == NotApplicable {
+	if j.Outcome == rules.NotApplicable {
 		parts = j.When.Parts
 	}
 	var list []Comparison
@@ -110,7 +110,7 @@ func magnitude(v any) any {
 }
 
 func missing(j rules.Judgement) []MissingInput {
-	if j.Outcome != Open {
+	if j.Outcome != rules.Open {
 		return nil
 	}
 	var list []MissingInput
@@ -159,7 +159,7 @@ func (r *Result) place(d *design.Design, j rules.Judgement) {
 	switch {
 	case len(r.Missing) > 0:
 		r.Position = r.Missing[0].Position
-	case r.Outcome == Fail || r.Outcome == Review:
+	case r.Outcome == rules.Fail || r.Outcome == rules.Review:
 		if read, ok := firstRead(j.Require.Parts); ok {
 			r.Position, r.Pointer = read.Ref.At(read.Key), read.Ref.Pointer()+"/"+read.Key
 		}

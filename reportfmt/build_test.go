@@ -59,7 +59,7 @@ func failedSeparation() checker.Result {
 		Subjects: []checker.Subject{
 			subject("intake", `intake "fresh"`, "fresh"), subject("exhaust", `exhaust "stale"`, "stale"),
 		},
-		Outcome: checker.Fail, Level: rules.Error,
+		Outcome: rules.Fail, Level: rules.Error,
 		Message: `intake "fresh" is 6 ft 2 in from exhaust "stale"`,
 		Comparisons: []checker.Comparison{
 			{Text: "distance(intake, exhaust) >= limit.intake_to_exhaust", Found: "6 ft 2 in", Operator: ">=",
@@ -86,7 +86,7 @@ func heaterPressure() checker.Result {
 			Basis:   []rules.Basis{{Document: "trade handbook", Read: "practice"}},
 		},
 		Pack: "model-code", Subjects: []checker.Subject{subject("appliance", `water heater "tank"`, "tank")},
-		Outcome: checker.Fail, Level: rules.Error,
+		Outcome: rules.Fail, Level: rules.Error,
 		Message: `the house is drawn to 7.2 Pa below outdoors beside water heater "tank"`,
 		Comparisons: []checker.Comparison{
 			{Text: "worst_case_pressure() <= appliance.pressure_limit", Found: "7.2 Pa", Operator: "<=",
@@ -107,7 +107,7 @@ func openAccess() checker.Result {
 			Basis:  []rules.Basis{{Document: "Invented Model Code", Edition: "2021", Section: "M3.5", Read: "secondary"}},
 		},
 		Pack: "model-code", Subjects: []checker.Subject{subject("unit", `ventilator "erv-1"`, "erv-1")},
-		Outcome: checker.Open, Level: rules.Error,
+		Outcome: rules.Open, Level: rules.Error,
 		Missing: []checker.MissingInput{
 			{Key: "ventilator.erv-1.access.working_depth", Position: at(77, 1, 20)},
 			{Key: "ventilator.erv-1.access.working_width", Position: at(77, 1, 20)},
@@ -125,7 +125,7 @@ func judgedFitting() checker.Result {
 			Basis:  []rules.Basis{{Document: "Invented Model Code", Edition: "2021", Section: "M15.4 exception", Read: "derived"}},
 		},
 		Pack: "model-code", Subjects: []checker.Subject{subject("opening", `intake "fresh"`, "fresh")},
-		Outcome: checker.Review, Level: rules.Warning,
+		Outcome: rules.Review, Level: rules.Warning,
 		Message:  `intake "fresh" shares the fitting "hood" with exhaust "stale"`,
 		Reasons:  []string{"whether the listing covers this placement is read in its instructions"},
 		Position: at(44, 11, 17), Pointer: "/opening/0/fitting",
@@ -141,7 +141,7 @@ func advisedFlow() checker.Result {
 			Basis:   []rules.Basis{{Document: "common practice", Read: "practice"}},
 		},
 		Pack: "model-code", Subjects: []checker.Subject{subject("unit", `ventilator "erv-1"`, "erv-1")},
-		Outcome: checker.Fail, Level: rules.Warning, Message: "supply and extract differ by 14 cfm",
+		Outcome: rules.Fail, Level: rules.Warning, Message: "supply and extract differ by 14 cfm",
 		Comparisons: []checker.Comparison{{Text: "abs(unit.supply_flow - unit.extract_flow) <= 10 % * unit.supply_flow",
 			Found: "14 cfm", Operator: "<=", Required: "8 cfm", Difference: "6 cfm"}},
 		Stated:   []string{`"erv-1" to "tank": 9 ft, as dimensioned on drawing M-2`},
@@ -156,7 +156,7 @@ func notedLabel() checker.Result {
 			Require: "all(terminals, .loss <= 0.05 inwc)", Remedy: "state the loss at the design flow",
 			Basis: []rules.Basis{{Document: "trade handbook", Read: "memory"}},
 		},
-		Pack: "model-code", Outcome: checker.Fail, Level: rules.Note, Message: "one terminal loses more than the rest",
+		Pack: "model-code", Outcome: rules.Fail, Level: rules.Note, Message: "one terminal loses more than the rest",
 		Comparisons: []checker.Comparison{{Text: ".loss <= 0.05 inwc", Of: `terminal "bed 2"`, Found: "0.08 inwc",
 			Operator: "<=", Required: "0.05 inwc", Difference: "0.03 inwc"}},
 		Position: at(95, 8, 21), Pointer: "/terminal/3/loss",
@@ -174,7 +174,7 @@ func acceptedSeparation() checker.Result {
 	return r
 }
 
-func quiet(o checker.Outcome, reasons ...string) checker.Result {
+func quiet(o rules.Outcome, reasons ...string) checker.Result {
 	return checker.Result{
 		Rule: &rules.Rule{
 			ID: "whole-house-rate", Title: "Whole-dwelling rate delivered", Topic: "rates", Level: rules.Error, Due: "concept",
@@ -194,9 +194,9 @@ func quiet(o checker.Outcome, reasons ...string) checker.Result {
 // everyOutcome has each outcome, each level of a failed rule, and a variance.
 func everyOutcome() *checker.Report {
 	r := report("designs/alder-12.vent.toml",
-		quiet(checker.Pass), notedLabel(), advisedFlow(), judgedFitting(), openAccess(), heaterPressure(),
-		failedSeparation(), acceptedSeparation(), quiet(checker.Informational),
-		quiet(checker.NotDue, "due from the stage final"), quiet(checker.NotApplicable, "the dwelling has no garage"))
+		quiet(rules.Pass), notedLabel(), advisedFlow(), judgedFitting(), openAccess(), heaterPressure(),
+		failedSeparation(), acceptedSeparation(), quiet(rules.Informational),
+		quiet(rules.NotDue, "due from the stage final"), quiet(rules.NotApplicable, "the dwelling has no garage"))
 	r.Assumptions = []checker.Assumption{
 		{Text: "air at sea level, because the design gives no elevation", Basis: "common practice"},
 		{Text: "flow exponent of the envelope 0.65", Basis: "trade handbook, from memory"},
@@ -239,17 +239,17 @@ func brokenFile() Failure {
 
 // batches is what every format is tested with, by the name of its golden file.
 func batches() map[string]Batch {
-	several := batch(everyOutcome(), report("designs/a-clean.vent.toml", quiet(checker.Pass)))
+	several := batch(everyOutcome(), report("designs/a-clean.vent.toml", quiet(rules.Pass)))
 	several.Failures = []Failure{brokenFile()}
 	invalid := batch()
 	invalid.Failures = []Failure{brokenFile(), {File: "designs/unread.vent.toml",
 		Problems: []document.Problem{{Message: "cannot be read: no such file"}}}}
 	return map[string]Batch{
-		"clean":    batch(report("designs/clean.vent.toml", quiet(checker.Pass), quiet(checker.NotApplicable, "the dwelling has no garage"))),
+		"clean":    batch(report("designs/clean.vent.toml", quiet(rules.Pass), quiet(rules.NotApplicable, "the dwelling has no garage"))),
 		"outcomes": batch(everyOutcome()),
 		"odd":      batch(oddCharacters()),
 		"several":  several,
 		"invalid":  invalid,
-		"nothing":  batch(report("designs/empty.vent.toml", quiet(checker.NotDue, "due from the stage final"))),
+		"nothing":  batch(report("designs/empty.vent.toml", quiet(rules.NotDue, "due from the stage final"))),
 	}
 }

@@ -49,9 +49,9 @@ func groupsOf(r *checker.Report) []group {
 
 func groupOf(r *checker.Result) int {
 	switch {
-	case r.Outcome == checker.Open:
+	case r.Outcome == rules.Open:
 		return openItems
-	case r.Outcome == checker.Review:
+	case r.Outcome == rules.Review:
 		return toBeJudged
 	}
 	switch r.Level {
@@ -94,5 +94,5 @@ func statedDistances(r *checker.Report) []string {
 // a report without problems means nothing.
 func decided(r *checker.Report) int {
 	c := r.Count()
-	return c.Of[checker.Fail] + c.Of[checker.Open] + c.Of[checker.Review] + c.Of[checker.Pass] + c.Accepted
+	return c.Of[rules.Fail] + c.Of[rules.Open] + c.Of[rules.Review] + c.Of[rules.Pass] + c.Accepted
 }

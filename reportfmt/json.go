@@ -67,14 +67,14 @@ func jsonReportOf(r *checker.Report) jsonReport {
 func jsonCountsOf(r *checker.Report) jsonCounts {
 	c := r.Count()
 	return jsonCounts{
-		Fail:          c.Of[checker.Fail],
-		Open:          c.Of[checker.Open],
-		Review:        c.Of[checker.Review],
-		Pass:          c.Of[checker.Pass],
+		Fail:          c.Of[rules.Fail],
+		Open:          c.Of[rules.Open],
+		Review:        c.Of[rules.Review],
+		Pass:          c.Of[rules.Pass],
 		Accepted:      c.Accepted,
-		Informational: c.Of[checker.Informational],
-		NotDue:        c.Of[checker.NotDue],
-		NotApplicable: c.Of[checker.NotApplicable],
+		Informational: c.Of[rules.Informational],
+		NotDue:        c.Of[rules.NotDue],
+		NotApplicable: c.Of[rules.NotApplicable],
 		Decided:       decided(r),
 	}
 }
@@ -82,7 +82,7 @@ func jsonCountsOf(r *checker.Report) jsonCounts {
 func jsonResultOf(r checker.Result) jsonResult {
 	return jsonResult{
 		Rule: r.Rule.ID, Pack: r.Pack,
-		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: r.Rule.Due,
+		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: string(r.Rule.Due),
 		Outcome: string(r.Outcome), Level: string(r.Level), Message: r.Message,
 		Subjects:    each(r.Subjects, func(s checker.Subject) jsonSubject { return jsonSubject(s) }),
 		Position:    jsonPosition(inFile(r.Position)),

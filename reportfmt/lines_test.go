@@ -64,7 +64,7 @@ func TestErrorLinesAreWhatBlocks(t *testing.T) {
 		for _, outcome := range rules.Outcomes() {
 			r := failedSeparation()
 			r.Outcome, r.Level = outcome, level
-			got := written(t, "lines", batch(report("a.vent.toml", r, quiet(checker.Pass))))
+			got := written(t, "lines", batch(report("a.vent.toml", r, quiet(rules.Pass))))
 			require.Equal(t, r.Blocks(rules.Error), strings.Contains(got, ": error: "), "%s at %s", outcome, level)
 		}
 	}

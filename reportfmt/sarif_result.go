@@ -2,6 +2,7 @@ package reportfmt
 
 import (
 	"fmt"
+	"github.com/ventlint/ventlint/rules"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
@@ -48,7 +49,7 @@ func sarifRelated(p placed) []sarifLocation {
 			})
 		}
 	}
-	if p.Result.Outcome == checker.Open {
+	if p.Result.Outcome == rules.Open {
 		for _, m := range p.Result.Missing {
 			add(m.Key, m.Position)
 		}
@@ -65,13 +66,13 @@ func sarifRelated(p placed) []sarifLocation {
 func sarifMessage(r *checker.Result, related []sarifLocation) string {
 	lead := finding(r)
 	switch r.Outcome {
-	case checker.Open:
+	case rules.Open:
 		lead = fmt.Sprintf("input missing (%s): %s", oneLine(strings.Join(missingKeys(r), ", ")), lead)
-	case checker.Review:
+	case rules.Review:
 		lead = "to be judged: " + lead
 	}
 	parts := []string{lead, "Subject: " + subjects(r)}
-	if r.Outcome != checker.Open {
+	if r.Outcome != rules.Open {
 		for _, c := range telling(r) {
 			text := demand(c)
 			parts = append(parts, strings.ToUpper(text[:1])+text[1:])

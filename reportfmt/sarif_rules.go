@@ -38,7 +38,7 @@ func sarifRules(found []placed) ([]sarifRule, map[string]int) {
 func sarifRuleOf(id string, r *checker.Result) sarifRule {
 	rule := r.Rule
 	title := oneLine(rule.Title)
-	full := sentences([]string{title, "Due from the stage " + rule.Due, labelled("Remedy: ", rule.Remedy)})
+	full := sentences([]string{title, "Due from the stage " + string(rule.Due), labelled("Remedy: ", rule.Remedy)})
 	tags := []string{string(rule.Topic), r.Pack}
 	slices.Sort(tags)
 	return sarifRule{
@@ -55,7 +55,7 @@ func sarifRuleOf(id string, r *checker.Result) sarifRule {
 // helpParts is what a reader of an alert gets to know about a rule, in order.
 func helpParts(r *rules.Rule) [][2]string {
 	parts := [][2]string{
-		{"Due from the stage", r.Due},
+		{"Due from the stage", string(r.Due)},
 		{"Remedy", oneLine(r.Remedy)},
 		{"Caution", oneLine(r.Caution)},
 	}

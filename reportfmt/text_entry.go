@@ -2,6 +2,7 @@ package reportfmt
 
 import (
 	"fmt"
+	"github.com/ventlint/ventlint/rules"
 	"strings"
 
 	"github.com/fatih/color"
@@ -35,7 +36,7 @@ func (p *page) entry(mark string, s style, file string, r *checker.Result) {
 func (p *page) where(file string, r *checker.Result) {
 	p.eachField("Where", []string{subjects(r), placeText(file, r.Position)})
 	p.field("Rule", plain, ruleID(r))
-	if r.Variance == nil && r.Outcome != checker.Fail {
+	if r.Variance == nil && r.Outcome != rules.Fail {
 		p.field("May become", plain, weight(r.Level))
 	}
 }
@@ -57,7 +58,7 @@ func placeText(file string, at document.Position) string {
 }
 
 func (p *page) missing(r *checker.Result) {
-	if r.Outcome != checker.Open {
+	if r.Outcome != rules.Open {
 		return
 	}
 	if len(r.Missing) == 0 {
@@ -74,7 +75,7 @@ func (p *page) missing(r *checker.Result) {
 // several comparisons tell, also what the rule asks as a whole, since one of them
 // may be enough, and what each compares.
 func (p *page) comparisons(r *checker.Result) {
-	if r.Outcome == checker.Open {
+	if r.Outcome == rules.Open {
 		return
 	}
 	told := telling(r)
@@ -117,15 +118,15 @@ func (p *page) variances(r *checker.Report) {
 func (p *page) counts(r *checker.Report) {
 	c := r.Count()
 	parts := []string{
-		fmt.Sprintf("%d pass", c.Of[checker.Pass]),
-		fmt.Sprintf("%d fail", c.Of[checker.Fail]),
-		fmt.Sprintf("%d open", c.Of[checker.Open]),
-		fmt.Sprintf("%d review", c.Of[checker.Review]),
+		fmt.Sprintf("%d pass", c.Of[rules.Pass]),
+		fmt.Sprintf("%d fail", c.Of[rules.Fail]),
+		fmt.Sprintf("%d open", c.Of[rules.Open]),
+		fmt.Sprintf("%d review", c.Of[rules.Review]),
 		fmt.Sprintf("%d accepted", c.Accepted),
-		fmt.Sprintf("%d not due", c.Of[checker.NotDue]),
-		fmt.Sprintf("%d not applicable", c.Of[checker.NotApplicable]),
+		fmt.Sprintf("%d not due", c.Of[rules.NotDue]),
+		fmt.Sprintf("%d not applicable", c.Of[rules.NotApplicable]),
 	}
-	if n := c.Of[checker.Informational]; n > 0 {
+	if n := c.Of[rules.Informational]; n > 0 {
 		parts = append(parts, fmt.Sprintf("%d for information", n))
 	}
 	p.chapter("Counts", "")

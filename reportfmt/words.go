@@ -36,9 +36,9 @@ func finding(r *checker.Result) string {
 // problem it is and how far off the design is.
 func problemText(r *checker.Result) string {
 	switch r.Outcome {
-	case checker.Open:
+	case rules.Open:
 		return fmt.Sprintf("open, needs %s: %s", oneLine(strings.Join(missingKeys(r), ", ")), finding(r))
-	case checker.Review:
+	case rules.Review:
 		return "to be judged: " + finding(r) + reasons(r)
 	}
 	text := finding(r)
@@ -132,7 +132,7 @@ func weight(l rules.Level) string {
 // shownLevel is the level for readers that know only levels. What a person must
 // judge never fails a review, so it is a note there whatever it may turn into.
 func shownLevel(r *checker.Result) rules.Level {
-	if r.Outcome == checker.Review {
+	if r.Outcome == rules.Review {
 		return rules.Note
 	}
 	return r.Level
