@@ -110,7 +110,7 @@ func (c *compiler) term(node ast.Node) term {
 
 // refuse names what the parser knows and the language does not.
 func (c *compiler) refuse(node ast.Node) {
-	at := place(node.Location())
+	at := c.source.balanced(place(node.Location()))
 	switch node.(type) {
 	case *ast.NilNode:
 		c.fail(at, "ask with known(...), or give another value with ??", `"nil" is not part of the language`)

@@ -43,7 +43,7 @@ func (c *compiler) terms(nodes []ast.Node) []term {
 func (c *compiler) function(name string, at span, arguments []ast.Node) term {
 	f := c.language.functions[name]
 	if f == nil {
-		c.fail(at, near(name, append(sortedKeys(c.language.functions), sortedKeys(reserved)...)), "unknown function %q", name)
+		c.fail(at, near(name, append(sortedKeys(c.language.functions), ownFunctions...)), "unknown function %q", name)
 	}
 	args := c.terms(arguments)
 	if len(args) != len(f.takes) {

@@ -6,16 +6,22 @@ import (
 	"github.com/expr-lang/expr/ast"
 )
 
-// reserved names belong to the language.
-var reserved = map[string]bool{
-	"limit": true, "table": true, "known": true, "true": true, "false": true, "nil": true,
-	"and": true, "or": true, "not": true, "in": true, "let": true, "if": true, "else": true,
-	"contains": true, "matches": true,
-	"all": true, "any": true, "none": true, "one": true, "count": true, "filter": true, "map": true, "sum": true,
-	"find": true, "reduce": true,
-	"min": true, "max": true, "abs": true, "mean": true, "round": true, "floor": true, "ceil": true,
-	"len": true, "first": true, "last": true,
-}
+// ownFunctions are the functions of the language itself.
+var ownFunctions = []string{"known", "all", "any", "none", "one", "count", "filter", "map", "sum",
+	"min", "max", "abs", "mean", "round", "floor", "ceil", "len", "first", "last"}
+
+// keywords belong to the language or to its parser.
+var keywords = []string{"limit", "table", "true", "false", "nil", "and", "or", "not", "in", "let", "if", "else",
+	"contains", "matches", "find", "reduce"}
+
+// reserved names cannot be given to anything else.
+var reserved = func() map[string]bool {
+	names := map[string]bool{}
+	for _, name := range append(ownFunctions, keywords...) {
+		names[name] = true
+	}
+	return names
+}()
 
 // name settles a name that stands by itself.
 func (c *compiler) name(n *ast.IdentifierNode) term {
@@ -104,6 +110,7 @@ func (c *compiler) taken(name, wanted string, at span) {
 func (c *compiler) element(n *ast.PointerNode) term {
 	at := place(n.Location())
 	if n.Name != "" {
+		at.to += len([]rune(n.Name))
 		c.fail(at, "", "\"#%s\" is not part of the language", n.Name)
 	}
 	if len(c.loops) == 0 {

@@ -68,7 +68,7 @@ func (c *compiler) binary(n *ast.BinaryNode) term {
 	case "+", "-", "*", "/":
 		return c.calculated(n.Operator, at, left, right)
 	}
-	c.fail(at, "", "operator %q is not part of the language", n.Operator)
+	c.fail(place(n.Location()), "", "operator %q is not part of the language", n.Operator)
 	return nil
 }
 

@@ -58,6 +58,8 @@ func (s *source) syntaxError(failed error) *Error {
 		e.Hint = "split the rule"
 	case strings.HasPrefix(at.Message, "unexpected token EOF"), strings.HasPrefix(at.Message, "unexpected end"):
 		e.Message = "the expression ends too early"
+	case strings.Contains(at.Message, "coalesce expressions"):
+		e.Message = `"??" stands beside another operator, expected parentheses around "a ?? b"`
 	case strings.HasPrefix(at.Message, "unexpected token"):
 		e.Message = fmt.Sprintf("unexpected %q", s.text(span{at.From, at.To}))
 	default:

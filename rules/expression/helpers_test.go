@@ -1,0 +1,5 @@
+package expression
+
+import "math"
+
+func inf() float64 { return math.Inf(1) }
