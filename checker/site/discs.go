@@ -2,30 +2,50 @@ package site
 
 import "math"
 
-// parallel is the sine of an angle below which two planes count as parallel: on
-// a disc of 1 m radius it moves an edge by less than 1e-8 m.
-const parallel = 1e-8
+// parallel is the sine of an angle below which directions count as parallel. It
+// moves an edge at 1 m by 1e-13 m at most.
+const parallel = 1e-13
 
-// rounding is the sine of an angle below which a segment counts as parallel to a
-// plane. A steeper one is followed step by step.
-const rounding = 1e-14
+// offset is where a point is, as seen from a disc.
+type offset struct {
+	above  float64 // over the plane of the disc, along its normal
+	beyond float64 // past the rim, on the plane of the disc; 0 over the disc
+	out    vec     // from the center to the foot on that plane
+}
+
+func (d disc) offset(p vec) offset {
+	way := p.minus(d.center)
+	above := way.dot(d.normal)
+	out := way.plusTimes(-above, d.normal)
+	return offset{above, max(0, out.length()-d.radius), out}
+}
+
+// rate is half the rate at which the square of the distance from the disc grows
+// when the point moves. Taken from the parts of the distance, it keeps its sign
+// where the distance itself is no larger than its rounding.
+func (d disc) rate(p, motion vec) float64 {
+	o := d.offset(p)
+	rate := o.above * d.normal.dot(motion)
+	if o.beyond > 0 {
+		rate += o.beyond * o.out.dot(motion) / o.out.length()
+	}
+	return rate
+}
 
 func (d disc) toPoint(p vec) approach {
-	above := p.minus(d.center).dot(d.normal)
-	foot := p.plusTimes(-above, d.normal)
-	out := foot.minus(d.center)
-	distance := out.length()
-	if distance <= d.radius {
-		return approach{foot, p, math.Abs(above)}
+	o := d.offset(p)
+	foot := d.center.plus(o.out)
+	if o.beyond > 0 {
+		foot = d.center.plusTimes(d.radius/o.out.length(), o.out)
 	}
-	rim := d.center.plusTimes(d.radius/distance, out)
-	return approach{rim, p, math.Hypot(above, distance-d.radius)}
+	return approach{foot, p, math.Hypot(o.above, o.beyond)}
 }
 
 // extremes are the points of the disc that lie lowest and highest along a
 // direction; its center when all lie alike.
 func (d disc) extremes(direction vec) (low, high vec) {
-	slope := direction.plusTimes(-direction.dot(d.normal), d.normal)
+	turn := d.normal.turn(direction)
+	slope := turn.plusTimes(-turn.dot(d.normal), d.normal)
 	steepness := slope.length()
 	if steepness < parallel {
 		return d.center, d.center
@@ -35,17 +55,13 @@ func (d disc) extremes(direction vec) (low, high vec) {
 }
 
 // toDisc follows the segment to the point whose distance from the disc is
-// least. The distance from a convex body is a convex function along a line, and
-// its slope is the way to the nearest point of the body, projected on the line.
+// least: the distance from a disc is a convex function along a line.
 func (s segment) toDisc(d disc) approach {
 	way := s.b.minus(s.a)
-	if math.Abs(way.dot(d.normal)) <= rounding*way.length() {
+	if math.Abs(way.dot(d.normal)) <= parallel*way.length() {
 		return d.toPoint(s.foot(d.center)).swapped()
 	}
-	slope := func(t float64) float64 {
-		at := d.toPoint(s.a.plusTimes(t, way))
-		return at.to.minus(at.from).dot(way)
-	}
+	slope := func(t float64) float64 { return d.rate(s.a.plusTimes(t, way), way) }
 	switch {
 	case slope(0) >= 0:
 		return d.toPoint(s.a).swapped()
@@ -56,7 +72,7 @@ func (s segment) toDisc(d disc) approach {
 }
 
 func (d disc) toDisc(other disc) approach {
-	if across := d.normal.cross(other.normal); across.length() >= parallel {
+	if across := d.normal.across(other.normal); across.length() >= parallel {
 		return newCrossing(d, other, across.times(1/across.length())).nearest()
 	}
 	return d.toParallel(other)

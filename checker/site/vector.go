@@ -18,6 +18,19 @@ func (a vec) cross(b vec) vec {
 	return vec{a[1]*b[2] - a[2]*b[1], a[2]*b[0] - a[0]*b[2], a[0]*b[1] - a[1]*b[0]}
 }
 
+// across is the cross product of two directions of length 1. It takes the
+// difference first, which is exact, so that directions that are almost alike or
+// opposite keep all digits.
+func (a vec) across(b vec) vec { return a.cross(a.turn(b)) }
+
+// turn is what a direction lacks to another one, or to its opposite.
+func (a vec) turn(b vec) vec {
+	if a.dot(b) < 0 {
+		return b.plus(a)
+	}
+	return b.minus(a)
+}
+
 // between is the point at share t of the way from a to b.
 func between(a, b vec, t float64) vec { return a.plusTimes(t, b.minus(a)) }
 
