@@ -17,6 +17,7 @@ type Report struct {
 	Packs       []PackUsed
 	Results     []Result
 	Assumptions []Assumption
+	Remarks     []Remark
 }
 
 // PackUsed names a pack of the review.
@@ -33,7 +34,8 @@ type Result struct {
 	Outcome     rules.Outcome
 	Level       rules.Level // weight of a fail, review or open outcome; empty otherwise
 	Message     string      // what was found
-	Remedy      string      // what to do about it
+	Remedy      string      // what to do about it here; empty where nothing is to be done
+	Advice      string      // what the rule advises in general
 	Comparisons []Comparison
 	Missing     []MissingInput // of an open outcome
 	Reasons     []string       // why a person must judge, or why a rule does not apply or is not due

@@ -4,6 +4,7 @@ import (
 	"math"
 	"reflect"
 	"sort"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -17,6 +18,7 @@ import (
 func resultOf(r *Report, f *facts.Facts, pack *rules.Effective, rule *rules.Compiled, j rules.Judgement) Result {
 	result := Result{Rule: &rule.Rule, Pack: rule.Pack, Outcome: j.Outcome, Message: j.Message, Remedy: j.Remedy,
 		Subjects: subjects(rule, j), Limits: limits(pack, rule, r.Units), measures: rule.Measures()}
+	result.Advice = advice(rule, result.Limits)
 	if j.Reason != "" {
 		result.Reasons = []string{j.Reason}
 	}
@@ -67,6 +69,16 @@ func limits(pack *rules.Effective, rule *rules.Compiled, units quantity.System) 
 		list = append(list, Limit{Name: name, Title: limit.Part.Title, Value: value, Pack: limit.Pack, Basis: limit.Part.Basis})
 	}
 	return list
+}
+
+// advice is the rule's remedy for no design in particular: limits are filled in,
+// other computed parts keep their names.
+func advice(rule *rules.Compiled, limits []Limit) string {
+	text := rule.Rule.Remedy
+	for _, l := range limits {
+		text = strings.ReplaceAll(text, "{limit."+l.Name+"}", l.Value)
+	}
+	return text
 }
 
 // comparisons are those that justify the outcome; a condition that merely holds

@@ -9,13 +9,20 @@ import (
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// Review asks every rule of the packs of a design, as of a day (YYYY-MM-DD).
-// file is how reports call the design. It always gives a report: a pack that
-// cannot be used is refused when it is loaded, a design when it is read.
-func Review(file string, d *design.Design, packs []*rules.Effective, date string) *Report {
-	r := &Report{File: file, Design: d, Units: systemOf(d), Date: date}
+// Request is what a review needs beside the design.
+type Request struct {
+	File            string // how reports call the design
+	Packs           []*rules.Effective
+	Date            string // day of the review, YYYY-MM-DD
+	IgnoreVariances bool   // judge as if the design recorded none
+}
+
+// Review asks every rule of the packs of a design. It always gives a report: a
+// pack that cannot be used is refused when it is loaded, a design when it is read.
+func Review(d *design.Design, q Request) *Report {
+	r := &Report{File: q.File, Design: d, Units: systemOf(d), Date: q.Date}
 	f := facts.Of(d)
-	for _, pack := range outermost(packs) {
+	for _, pack := range outermost(q.Packs) {
 		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
 		for _, rule := range pack.Rules {
 			for _, j := range rule.Ask(f) {
@@ -25,6 +32,9 @@ func Review(file string, d *design.Design, packs []*rules.Effective, date string
 	}
 	r.Assumptions = assumptions(f, r.Results)
 	order(r.Results)
+	if !q.IgnoreVariances {
+		r.accept(d.Variances)
+	}
 	return r
 }
 

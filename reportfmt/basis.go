@@ -3,6 +3,7 @@ package reportfmt
 import (
 	"strings"
 
+	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/rules"
 )
 
@@ -40,6 +41,18 @@ func basisTexts(bases []rules.Basis) []string {
 	var all []string
 	for _, b := range bases {
 		all = append(all, basisText(b))
+	}
+	return all
+}
+
+// localLimits tells the limits that another pack than the rule's own has set,
+// each with its basis: the rule's basis does not cover them.
+func localLimits(r *checker.Result) []string {
+	var all []string
+	for _, l := range r.Limits {
+		if l.Pack != r.Pack {
+			all = append(all, oneLine(joined(", ", l.Value+" set by "+l.Pack, strings.Join(basisTexts(l.Basis), "; "))))
+		}
 	}
 	return all
 }

@@ -15,6 +15,13 @@ func batch(reports ...*checker.Report) Batch {
 }
 
 func report(file string, results ...checker.Result) *checker.Report {
+	for i := range results { // as a review does
+		r := &results[i]
+		r.Advice = r.Rule.Remedy
+		if r.Outcome == rules.Fail || r.Outcome == rules.Open || r.Outcome == rules.Review {
+			r.Remedy = r.Rule.Remedy
+		}
+	}
 	return &checker.Report{
 		File: file,
 		Design: &design.Design{Project: &design.Project{

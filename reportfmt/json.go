@@ -61,6 +61,9 @@ func jsonReportOf(r *checker.Report) jsonReport {
 		Counts:      jsonCountsOf(r),
 		Results:     each(r.Results, jsonResultOf),
 		Assumptions: each(r.Assumptions, func(a checker.Assumption) jsonAssumption { return jsonAssumption(a) }),
+		Remarks: each(r.Remarks, func(m checker.Remark) jsonRemark {
+			return jsonRemark{m.Text, jsonPosition(inFile(m.Position))}
+		}),
 	}
 }
 
@@ -94,9 +97,10 @@ func jsonResultOf(r checker.Result) jsonResult {
 		Stated:      each(r.Stated, same),
 		Inputs:      each(r.Inputs, func(i checker.Input) jsonKey { return jsonKeyOf(i.Key, i.Position) }),
 		Variance:    jsonVarianceOf(&r),
-		Remedy:      r.Rule.Remedy,
+		Remedy:      r.Remedy,
 		Caution:     r.Rule.Caution,
 		Basis:       each(r.Rule.Basis, jsonBasisOf),
+		Limits:      each(r.Limits, jsonLimitOf),
 	}
 }
 
@@ -122,6 +126,10 @@ func jsonVarianceOf(r *checker.Result) *jsonVariance {
 		Rule: v.Rule, Subject: textOr(v.Subject, ""),
 		Reason: v.Reason, By: v.By, Until: textOr(v.Until, ""),
 	}
+}
+
+func jsonLimitOf(l checker.Limit) jsonLimit {
+	return jsonLimit{Name: l.Name, Title: l.Title, Value: l.Value, Pack: l.Pack, Basis: each(l.Basis, jsonBasisOf)}
 }
 
 func jsonBasisOf(b rules.Basis) jsonBasis {

@@ -28,6 +28,7 @@ type (
 		Counts      jsonCounts       `json:"counts"`
 		Results     []jsonResult     `json:"results"` // every rule for every subject, in the order of the review
 		Assumptions []jsonAssumption `json:"assumptions"`
+		Remarks     []jsonRemark     `json:"remarks"` // what else a reader must know, such as an unused variance
 	}
 
 	jsonProject struct {
@@ -83,9 +84,10 @@ type (
 		Stated      []string         `json:"stated"`  // drawings' dimensions used in place of geometry
 		Inputs      []jsonKey        `json:"inputs"`  // keys that decided the outcome
 		Variance    *jsonVariance    `json:"variance,omitempty"`
-		Remedy      string           `json:"remedy"`
+		Remedy      string           `json:"remedy,omitempty"`
 		Caution     string           `json:"caution,omitempty"`
 		Basis       []jsonBasis      `json:"basis"`
+		Limits      []jsonLimit      `json:"limits"`
 	}
 
 	jsonSubject struct {
@@ -137,6 +139,20 @@ type (
 	jsonAssumption struct {
 		Text  string `json:"text"`
 		Basis string `json:"basis,omitempty"`
+	}
+
+	jsonRemark struct {
+		Text     string       `json:"text"`
+		Position jsonPosition `json:"position"`
+	}
+
+	// jsonLimit is a named figure that the rule compares with.
+	jsonLimit struct {
+		Name  string      `json:"name"`
+		Title string      `json:"title,omitempty"`
+		Value string      `json:"value"`
+		Pack  string      `json:"pack"` // that sets it
+		Basis []jsonBasis `json:"basis"`
 	}
 
 	jsonFailure struct {

@@ -84,7 +84,7 @@ func sarifMessage(r *checker.Result, related []sarifLocation) string {
 	for _, stated := range r.Stated {
 		parts = append(parts, "As drawn: "+stated)
 	}
-	parts = append(parts, labelled("Remedy: ", r.Rule.Remedy), labelled("Caution: ", r.Rule.Caution))
+	parts = append(parts, labelled("Remedy: ", r.Remedy), labelled("Caution: ", r.Rule.Caution))
 	text := sarifPlain(sentences(parts))
 	if len(related) > 0 {
 		text += " " + sentence("Keys: "+sarifLinks(related))

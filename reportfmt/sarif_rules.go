@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
-	"github.com/ventlint/ventlint/rules"
 )
 
 // Bounds, in characters, of what hosts take of a rule's name and descriptions.
@@ -38,7 +37,7 @@ func sarifRules(found []placed) ([]sarifRule, map[string]int) {
 func sarifRuleOf(id string, r *checker.Result) sarifRule {
 	rule := r.Rule
 	title := oneLine(rule.Title)
-	full := sentences([]string{title, "Due from the stage " + string(rule.Due), labelled("Remedy: ", rule.Remedy)})
+	full := sentences([]string{title, "Due from the stage " + string(rule.Due), labelled("Remedy: ", r.Advice)})
 	tags := []string{string(rule.Topic), r.Pack}
 	slices.Sort(tags)
 	return sarifRule{
@@ -46,37 +45,40 @@ func sarifRuleOf(id string, r *checker.Result) sarifRule {
 		Name:          clipped(rule.ID, longestName),
 		Short:         sarifText{Text: clipped(sarifPlain(title), longestDescription)},
 		Full:          sarifText{Text: clipped(sarifPlain(full), longestDescription)},
-		Help:          sarifText{Text: sarifPlain(helpText(rule)), Markdown: bracesDoubled(helpMarkdown(rule))},
+		Help:          sarifText{Text: sarifPlain(helpText(r)), Markdown: bracesDoubled(helpMarkdown(r))},
 		Configuration: sarifConfig{Level: string(rule.Level)},
 		Properties:    sarifProperties{Tags: slices.Compact(tags)},
 	}
 }
 
 // helpParts is what a reader of an alert gets to know about a rule, in order.
-func helpParts(r *rules.Rule) [][2]string {
+func helpParts(r *checker.Result) [][2]string {
 	parts := [][2]string{
-		{"Due from the stage", string(r.Due)},
-		{"Remedy", oneLine(r.Remedy)},
-		{"Caution", oneLine(r.Caution)},
+		{"Due from the stage", string(r.Rule.Due)},
+		{"Remedy", oneLine(r.Advice)},
+		{"Caution", oneLine(r.Rule.Caution)},
 	}
-	for _, b := range basisTexts(r.Basis) {
+	for _, b := range basisTexts(r.Rule.Basis) {
 		parts = append(parts, [2]string{"Basis", b})
+	}
+	for _, l := range localLimits(r) {
+		parts = append(parts, [2]string{"Limit", l})
 	}
 	return parts
 }
 
-func helpText(r *rules.Rule) string {
-	lines := []string{sentence(oneLine(r.Title))}
-	lines = append(lines, labelled("Applies when: ", oneLine(r.When)), labelled("Requires: ", oneLine(r.Require)))
+func helpText(r *checker.Result) string {
+	lines := []string{sentence(oneLine(r.Rule.Title))}
+	lines = append(lines, labelled("Applies when: ", oneLine(r.Rule.When)), labelled("Requires: ", oneLine(r.Rule.Require)))
 	for _, p := range helpParts(r) {
 		lines = append(lines, labelled(p[0]+": ", p[1]))
 	}
 	return joined("\n", append(lines, closing)...)
 }
 
-func helpMarkdown(r *rules.Rule) string {
-	blocks := []string{"**" + markdownText(sentence(oneLine(r.Title))) + "**"}
-	for _, e := range [][2]string{{"Applies when", r.When}, {"Requires", r.Require}} {
+func helpMarkdown(r *checker.Result) string {
+	blocks := []string{"**" + markdownText(sentence(oneLine(r.Rule.Title))) + "**"}
+	for _, e := range [][2]string{{"Applies when", r.Rule.When}, {"Requires", r.Rule.Require}} {
 		if e[1] != "" {
 			blocks = append(blocks, e[0]+": "+markdownCode(oneLine(e[1])))
 		}

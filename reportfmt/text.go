@@ -52,6 +52,7 @@ func (p *page) report(r *checker.Report, t Tool) {
 	p.variances(r)
 	p.assumptions(r)
 	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
+	p.list("Remarks", "What else a reader must know.", remarks(r))
 	p.counts(r)
 	p.blank()
 	p.prose(0, subdued, closing)
@@ -165,4 +166,13 @@ func (p *page) assumptions(r *checker.Report) {
 		all = append(all, text)
 	}
 	p.list("Assumptions", "The design does not give these; the review took them.", all)
+}
+
+// remarks gives each remark with the line of the design that it is about.
+func remarks(r *checker.Report) []string {
+	var all []string
+	for _, remark := range r.Remarks {
+		all = append(all, fmt.Sprintf("%s (line %d)", remark.Text, remark.Position.Line))
+	}
+	return all
 }

@@ -2,13 +2,13 @@ package reportfmt
 
 import (
 	"fmt"
-	"github.com/ventlint/ventlint/rules"
 	"strings"
 
 	"github.com/fatih/color"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules"
 )
 
 // short is the style of the figure that a designer looks for.
@@ -29,7 +29,8 @@ func (p *page) entry(mark string, s style, file string, r *checker.Result) {
 		p.field("As drawn", plain, stated)
 	}
 	p.eachField("Basis", basisTexts(r.Rule.Basis))
-	p.field("Remedy", plain, r.Rule.Remedy)
+	p.eachField("Limit", localLimits(r))
+	p.field("Remedy", plain, r.Remedy)
 	p.field("Caution", strong, r.Rule.Caution)
 }
 

@@ -187,7 +187,7 @@ func (c *Compiled) reportEach(e Each, err error, report *mistakes) {
 
 var limitName = regexp.MustCompile(`\blimit\.([A-Za-z_][A-Za-z0-9_]*)`)
 
-// LimitsUsed names the limits that the rule compares with, sorted.
+// LimitsUsed names the limits that the rule compares with or prints, sorted.
 func (c *Compiled) LimitsUsed() []string { return c.namesUsed(limitName) }
 
 var tableName = regexp.MustCompile(`\btable\.([A-Za-z_][A-Za-z0-9_]*)`)
@@ -197,7 +197,7 @@ func (c *Compiled) TablesUsed() []string { return c.namesUsed(tableName) }
 
 func (c *Compiled) namesUsed(pattern *regexp.Regexp) []string {
 	seen := map[string]bool{}
-	for _, text := range []string{c.When, c.Require} {
+	for _, text := range []string{c.When, c.Require, c.Says, c.Remedy} {
 		for _, m := range pattern.FindAllStringSubmatch(text, -1) {
 			seen[m[1]] = true
 		}

@@ -132,6 +132,7 @@ func (r *run) judge(bound []any) Judgement {
 	default:
 		e := join(j.When, j.Require)
 		j.Outcome, j.Message, j.Reason = wanting(e), saying(e), reason(e)
+		j.Remedy = r.rule.remedy.Text(scope, r.units)
 	}
 	return j
 }

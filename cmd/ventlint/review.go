@@ -20,6 +20,8 @@ type reviewFlags struct {
 	date      string
 	color     string
 	stdinName string
+
+	ignoreVariances bool
 }
 
 func reviewCommand(m machine) *cobra.Command {
@@ -46,6 +48,7 @@ exit code  0  nothing at or above the level of --fail-on
 	flags.StringVar(&f.failOn, "fail-on", "error", "least level that gives exit code 1: error, warning or note")
 	flags.StringVar(&f.date, "date", "", "day of the review, YYYY-MM-DD; today when not given")
 	flags.StringVar(&f.color, "color", "auto", "colour in text: auto, always or never")
+	flags.BoolVar(&f.ignoreVariances, "ignore-variances", false, "judge as if the design recorded no variance")
 	flags.StringVar(&f.stdinName, "stdin-name", "standard-input.vent.toml", "name of the design read from standard input")
 	return c
 }
@@ -64,7 +67,7 @@ func review(m machine, f reviewFlags, paths []string) error {
 	if err != nil {
 		return err
 	}
-	batch := reviewAll(m, files, packs, f.date)
+	batch := reviewAll(m, files, packs, f)
 	batch.Tool = reportfmt.Tool{Name: "ventlint", Version: version()}
 	batch.Options = options
 	if err := write(m, f.output, func(w writer) error { return form.Write(w, batch) }); err != nil {

@@ -75,7 +75,7 @@ type outcome struct {
 }
 
 // reviewAll reviews the inputs in parallel; the batch has them in their order.
-func reviewAll(m machine, inputs []input, packs *packShelf, date string) reportfmt.Batch {
+func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) reportfmt.Batch {
 	outcomes := make([]outcome, len(inputs))
 	var wait sync.WaitGroup
 	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
@@ -84,7 +84,7 @@ func reviewAll(m machine, inputs []input, packs *packShelf, date string) reportf
 		slots <- struct{}{}
 		go func() {
 			defer func() { <-slots; wait.Done() }()
-			outcomes[i] = reviewOne(m, in, packs, date)
+			outcomes[i] = reviewOne(m, in, packs, f)
 		}()
 	}
 	wait.Wait()
@@ -99,7 +99,7 @@ func reviewAll(m machine, inputs []input, packs *packShelf, date string) reportf
 	return batch
 }
 
-func reviewOne(m machine, in input, packs *packShelf, date string) outcome {
+func reviewOne(m machine, in input, packs *packShelf, f reviewFlags) outcome {
 	fail := func(problems ...document.Problem) outcome {
 		return outcome{failure: &reportfmt.Failure{File: in.name, Problems: problems}}
 	}
@@ -115,5 +115,5 @@ func reviewOne(m machine, in input, packs *packShelf, date string) outcome {
 	if len(problems) > 0 {
 		return fail(problems...)
 	}
-	return outcome{report: checker.Review(in.name, d, chosen, date)}
+	return outcome{report: checker.Review(d, checker.Request{File: in.name, Packs: chosen, Date: f.date, IgnoreVariances: f.ignoreVariances})}
 }
