@@ -111,6 +111,12 @@ func (r *Report) Count() Counts {
 	return c
 }
 
+// Decided is how many rules had something to say about the design; 0 means that
+// nothing was checked.
+func (c Counts) Decided() int {
+	return c.Of[rules.Fail] + c.Of[rules.Open] + c.Of[rules.Review] + c.Of[rules.Pass] + c.Accepted
+}
+
 // Problem tells whether a result asks something of the designer: it failed, an
 // input is missing, or a person must judge, and no variance accepts it.
 func (r *Result) Problem() bool {

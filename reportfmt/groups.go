@@ -89,10 +89,3 @@ func statedDistances(r *checker.Report) []string {
 	}
 	return all
 }
-
-// decided counts the results that say something about the design: without any,
-// a report without problems means nothing.
-func decided(r *checker.Report) int {
-	c := r.Count()
-	return c.Of[rules.Fail] + c.Of[rules.Open] + c.Of[rules.Review] + c.Of[rules.Pass] + c.Accepted
-}

@@ -78,7 +78,7 @@ func jsonCountsOf(r *checker.Report) jsonCounts {
 		Informational: c.Of[rules.Informational],
 		NotDue:        c.Of[rules.NotDue],
 		NotApplicable: c.Of[rules.NotApplicable],
-		Decided:       decided(r),
+		Decided:       r.Count().Decided(),
 	}
 }
 

@@ -60,7 +60,7 @@ func problemLines(b Batch) []line {
 		}
 	}
 	for _, r := range b.Reports {
-		if decided(r) == 0 {
+		if r.Count().Decided() == 0 {
 			all = append(all, line{r.File, inFile(document.Position{}), rules.Error, nothingChecked, "review"})
 		}
 	}

@@ -68,7 +68,7 @@ func sarifNotifications(b Batch) []sarifNotification {
 		}
 	}
 	for _, r := range b.Reports {
-		if decided(r) == 0 {
+		if r.Count().Decided() == 0 {
 			all = append(all, sarifNotification{
 				Level:     "error",
 				Message:   sarifText{Text: sentence(nothingChecked)},

@@ -95,10 +95,10 @@ func (p *page) summary(r *checker.Report, groups []group) {
 		}
 	}
 	switch {
-	case decided(r) == 0:
+	case r.Count().Decided() == 0:
 		p.prose(0, strong, strings.ToUpper(nothingChecked[:1])+nothingChecked[1:]+". This is not an approval.")
 	case len(found) == 0:
-		p.prose(0, plain, fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(decided(r), "check", "checks")))
+		p.prose(0, plain, fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(r.Count().Decided(), "check", "checks")))
 	default:
 		p.prose(0, plain, "This review lists "+enumerated(found)+".")
 	}

@@ -120,6 +120,9 @@ func verdict(m machine, batch reportfmt.Batch, failOn rules.Level) error {
 		return errTold
 	}
 	for _, r := range batch.Reports {
+		if r.Count().Decided() == 0 {
+			return fmt.Errorf("%s: no rule could be asked of this design: nothing was checked", r.File)
+		}
 		for i := range r.Results {
 			if r.Results[i].Blocks(failOn) {
 				return errFound
