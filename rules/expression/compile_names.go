@@ -2,6 +2,7 @@ package expression
 
 import (
 	"reflect"
+	"slices"
 
 	"github.com/expr-lang/expr/ast"
 )
@@ -17,7 +18,7 @@ var keywords = []string{"limit", "table", "true", "false", "nil", "and", "or", "
 // reserved names cannot be given to anything else.
 var reserved = func() map[string]bool {
 	names := map[string]bool{}
-	for _, name := range append(ownFunctions, keywords...) {
+	for _, name := range slices.Concat(ownFunctions, keywords) {
 		names[name] = true
 	}
 	return names

@@ -90,6 +90,7 @@ var mistakes = []struct{ text, message, hint string }{
 	{"inlet.x > 10 «parsec»", `unknown unit "parsec"`, ""},
 	{"inlet.flow > 10 «cfn»", `unknown unit "cfn"`, `did you mean "cfm"?`},
 	{"inlet.x > 10 «ft_»", `unknown unit "ft_"`, `did you mean "ft"?`},
+	{"inlet.x > «2e3 mm»", `"2e3 mm" has an exponent (write the number out), expected a quantity such as "80 cfm" or "12 ft 4 in"`, ""},
 	{"inlet.x > 0«x10»", `unknown unit "x10"`, ""},
 	// truth
 	{"«inlet.x»", `"inlet.x" is a length, expected a condition that is true or false`, ""},
@@ -125,7 +126,7 @@ var mistakes = []struct{ text, message, hint string }{
 	{"len(«[]») > 1", "the list is empty", ""},
 	{"«#» == 1", `unexpected "#"`, ""},
 	{"all(vents, «#index» > 1)", `"#index" is not part of the language`, ""},
-	{"vents«[»0:1] == vents", "a part of a list cannot be taken, expected one element such as [0]", ""},
+	{"vents«[0:1]» == vents", "a part of a list cannot be taken, expected one element such as [0]", ""},
 	// not part of the language
 	{"inlet.flow == «nil»", `"nil" is not part of the language`, "ask with known(...), or give another value with ??"},
 	{"inlet?.«flow» > 1 cfm", `"?." is not part of the language`, "ask with known(...), or give another value with ??"},

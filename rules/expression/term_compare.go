@@ -72,7 +72,7 @@ func equals(symbol string, s shape) *operation {
 // membership makes the operation of `in`.
 func membership(elem shape) *operation {
 	test := equality(elem)
-	return &operation{name: "in", result: truthShape, scoped: true, call: func(args ...any) (any, error) {
+	return &operation{name: "in", result: truthShape, scoped: true, computes: true, call: func(args ...any) (any, error) {
 		list := args[2]
 		n := length(list)
 		if err := args[0].(*Scope).spend(n); err != nil {

@@ -46,7 +46,7 @@ func TestTruthIsKleene(t *testing.T) {
 		"outlet.flow > 20 cfm and known(outlet.flow)":                    False,
 		"(outlet.flow ?? 50 cfm) > 20 cfm":                               True,
 		"(inlet.flow ?? 1 cfm) > 20 cfm":                                 True,
-		"(outlet.flow ?? (outlet.height * 1 m * 1 m/s)) > 20 cfm":          Unknown,
+		"(outlet.flow ?? (outlet.height * 1 m * 1 m/s)) > 20 cfm":        Unknown,
 		"let f = outlet.flow; f > 3 cfm":                                 Unknown,
 		"let f = outlet.flow; inlet.kind == 'inlet'":                     True,
 		"let f = outlet.flow > 3 cfm; f or not f":                        Unknown,
