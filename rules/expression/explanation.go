@@ -139,7 +139,7 @@ func listed(lacks *pile[lack]) (missing []document.Missing, reasons []string) {
 	return missing, reasons
 }
 
-// inputs gives what was read, each once, in the order of reading.
+// inputs gives what was read, each once.
 func inputs(reads *pile[Read]) []Read {
 	var list []Read
 	seen := map[Read]bool{}

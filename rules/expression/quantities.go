@@ -132,4 +132,6 @@ func (c *calculus) ratios() {
 	comparable[float64, q.Ratio](c)
 	comparable[q.Ratio, q.Slope](c)
 	comparable[q.Slope, q.Ratio](c)
+	define[q.Ratio, q.Slope, q.Slope](c, "-", minus)
+	define[q.Slope, q.Ratio, q.Slope](c, "-", minus)
 }

@@ -33,11 +33,13 @@ var toNumber = &operation{name: "number", result: numberShape, call: func(args .
 	return float64(args[0].(int)), nil
 }}
 
-// elements runs f for every element; lacks are those of the list itself.
-func (t *loop) elements(r *run, f func(element any)) *pile[lack] {
-	list := t.list.value(r)
+// elements runs f for every element. The lacks and reads are those of the list
+// itself.
+func (t *loop) elements(r *run, f func(element any)) (*pile[lack], *pile[Read]) {
+	var list result
+	reads := r.apart(func() { list = t.list.value(r) })
 	if list.lacks != nil {
-		return list.lacks
+		return list.lacks, reads
 	}
 	r.elements = append(r.elements[:t.depth], nil)
 	for i := range length(list.value) {
@@ -49,7 +51,7 @@ func (t *loop) elements(r *run, f func(element any)) *pile[lack] {
 		r.elements = r.elements[:t.depth+1]
 	}
 	r.elements = r.elements[:t.depth]
-	return nil
+	return nil, reads
 }
 
 func (t *loop) value(r *run) result {
@@ -76,7 +78,7 @@ func (t *loop) value(r *run) result {
 func (t *loop) mapped(r *run) result {
 	values := []any{}
 	var lacks []*pile[lack]
-	ofList := t.elements(r, func(any) {
+	ofList, _ := t.elements(r, func(any) {
 		v := t.body.value(r)
 		values, lacks = append(values, v.value), append(lacks, v.lacks)
 	})
@@ -88,7 +90,7 @@ func (t *loop) mapped(r *run) result {
 func (t *loop) sort(r *run) (yes []any, unknown int, lacks *pile[lack]) {
 	yes = []any{}
 	var all []*pile[lack]
-	ofList := t.elements(r, func(element any) {
+	ofList, _ := t.elements(r, func(element any) {
 		v := r.plainly(func() result { return r.judge(t.body).result() })
 		switch {
 		case v.lacks != nil:
@@ -112,8 +114,7 @@ func (t *loop) judge(r *run) verdict {
 		decides = False
 	}
 	var of []verdict
-	var lacks *pile[lack]
-	reads := r.apart(func() { lacks = t.elements(r, func(any) { of = append(of, r.judge(t.body)) }) })
+	lacks, reads := t.elements(r, func(any) { of = append(of, r.judge(t.body)) })
 	if lacks != nil || len(of) == 0 {
 		return r.whole(t, func() result { return result{t.name != "any", lacks} })
 	}

@@ -9,3 +9,14 @@ const (
 	Unknown Truth = 0
 	True    Truth = 1
 )
+
+// String gives the word for a truth.
+func (t Truth) String() string {
+	switch t {
+	case True:
+		return "true"
+	case False:
+		return "false"
+	}
+	return "unknown"
+}
