@@ -31,12 +31,13 @@ func (s SampleRun) Passed() bool { return s.Err == nil && string(s.Got) == strin
 func (e *Effective) Prove(rule *Compiled) []SampleRun {
 	runs := make([]SampleRun, len(rule.Samples))
 	for i, s := range rule.Samples {
-		runs[i] = e.runSample(rule, s)
+		runs[i] = e.Run(rule, s)
 	}
 	return runs
 }
 
-func (e *Effective) runSample(rule *Compiled, s Sample) SampleRun {
+// Run asks a rule of the pack of one sample design.
+func (e *Effective) Run(rule *Compiled, s Sample) SampleRun {
 	d, err := e.sampleDesign(rule, s)
 	if err != nil {
 		return SampleRun{Sample: s, Err: err}

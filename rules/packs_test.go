@@ -1,0 +1,64 @@
+package rules_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"github.com/ventlint/ventlint/rules"
+)
+
+func builtIn(t testing.TB, id string) *rules.Effective {
+	t.Helper()
+	pack, err := rules.NewLibrary(nil).Pack(id)
+	require.NoError(t, err)
+	return pack
+}
+
+// Every rule that ships shows what it does, and every kind of outcome it can
+// have has been seen.
+func TestShippedPacksProve(t *testing.T) {
+	for _, id := range rules.BuiltIn() {
+		pack := builtIn(t, id)
+		require.NotEmpty(t, pack.Rules, id)
+		for _, rule := range pack.Rules {
+			assert.Empty(t, rule.Uncovered(), "%s:%s", id, rule.ID)
+			for _, run := range pack.Prove(rule) {
+				assert.NoError(t, run.Err, "%s:%s, %q", id, rule.ID, run.Sample.Name)
+				assert.Equal(t, string(run.Sample.Expect), string(run.Got), "%s:%s, %q", id, rule.ID, run.Sample.Name)
+			}
+		}
+	}
+}
+
+// A rule without a source, a remedy or a way to be found is not one.
+func TestShippedRulesAreDocumented(t *testing.T) {
+	seen := map[string]string{}
+	for _, id := range rules.BuiltIn() {
+		for _, rule := range builtIn(t, id).Rules {
+			assert.NotEmpty(t, rule.Basis, rule.ID)
+			assert.NotEmpty(t, rule.Title, rule.ID)
+			assert.NotEmpty(t, rule.Remedy, rule.ID)
+			assert.Regexp(t, `^[a-z0-9]+(-[a-z0-9]+)*$`, rule.ID)
+			if rule.Pack == id {
+				assert.Empty(t, seen[rule.ID], "rule %q stands in %q and in %q", rule.ID, id, seen[rule.ID])
+				seen[rule.ID] = id
+			}
+		}
+	}
+	assert.GreaterOrEqual(t, len(seen), 40)
+}
+
+// Practice advises; it never refuses.
+func TestPracticeIsNeverAnError(t *testing.T) {
+	for _, rule := range builtIn(t, "practice").Rules {
+		assert.NotEqual(t, rules.Error, rule.Level, rule.ID)
+	}
+}
+
+// The digest of a pack depends on its bytes alone.
+func TestDigestIsStable(t *testing.T) {
+	assert.Equal(t, builtIn(t, "irc-2021").Digest(), builtIn(t, "irc-2021").Digest())
+	assert.NotEqual(t, builtIn(t, "irc-2021").Digest(), builtIn(t, "practice").Digest())
+}
