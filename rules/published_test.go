@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"path/filepath"
 	"reflect"
@@ -120,7 +121,7 @@ func TestWholeHouseRateTable(t *testing.T) {
 func TestRunTimeFactors(t *testing.T) {
 	type factor struct {
 		RunShare  string `toml:"run_share"`
-		Expected  any // a factor, or "not permitted"
+		Expected  any    // a factor, or "not permitted"
 		Tolerance float64
 	}
 	table := builtIn(t, "irc-2021").Tables["run_time_factor"].Part
@@ -134,6 +135,52 @@ func TestRunTimeFactors(t *testing.T) {
 		}
 		assert.InDelta(t, want, look(t, table, parsed(t, f.RunShare)), f.Tolerance+1e-9, "%+v", f)
 	}
+}
+
+// Whole-house rates of single houses: a flow a little above the rounded figure
+// passes, one a thousandth below it fails.
+func TestWholeHouseRateVerdicts(t *testing.T) {
+	type house struct {
+		Name, Continuous, Credited, Needed string
+		FloorArea                          string `toml:"floor_area"`
+		RunShare                           string `toml:"run_share"`
+		Bedrooms                           int
+	}
+	pack := builtIn(t, "irc-2021")
+	asked := 0
+	for _, h := range published[house](t, "rates/irc-houses.toml") {
+		unit := map[string]any{"id": "unit"}
+		enough := h.Continuous
+		if h.Credited != "" && h.Bedrooms <= 3 { // the base house supplies three bedrooms directly
+			enough = h.Credited
+		} else if h.Continuous != "" {
+			unit["kind"] = "exhaust-fan"
+		}
+		if h.RunShare != "" {
+			if h.Needed == "" {
+				continue
+			}
+			share := float64(parsed(t, h.RunShare).(quantity.Ratio))
+			enough = h.Needed
+			unit["control"], unit["cycle"], unit["on_time"] = "timer", "4 h", quantity.Format(quantity.Duration(share*4*3600), quantity.SI)
+			if h.Credited == "" {
+				unit["kind"] = "exhaust-fan"
+			}
+		}
+		if enough == "" {
+			continue
+		}
+		asked++
+		for share, want := range map[float64]rules.Outcome{1.0005: rules.Pass, 0.999: rules.Fail} {
+			flow := float64(parsed(t, enough).(quantity.Flow)) * share
+			text := fmt.Sprintf("%.12f m3/s", flow)
+			unit["supply_flow"], unit["extract_flow"] = text, text
+			got := show(t, pack, "whole-house-rate", "rates", map[string]any{
+				"dwelling": map[string]any{"floor_area": h.FloorArea, "bedrooms": h.Bedrooms}, "ventilator": thing(unit)})
+			assert.Equal(t, want, got, "%s: %s at %v", h.Name, enough, share)
+		}
+	}
+	assert.GreaterOrEqual(t, asked, 5)
 }
 
 // Duct runs on and beside the limit of table M1504.2, by the rule.

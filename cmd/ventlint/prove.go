@@ -10,20 +10,23 @@ import (
 
 func proveCommand(m machine) *cobra.Command {
 	return &cobra.Command{
-		Use:   "prove PACK...",
+		Use:   "prove [PACK...]",
 		Short: "run the samples of rule packs",
 		Long: `Runs every sample of the rules of each pack (an id or a *.rules.toml file) and
 tells which do not show what they say, and which kinds of sample a rule lacks.
+Without a name, proves the packs that ship with the program.
 
 exit code  0  every sample shows what it says
            1  one does not
            2  bad usage, or a pack that cannot be read or is invalid`,
-		Args: cobra.MinimumNArgs(1),
 		RunE: func(_ *cobra.Command, names []string) error { return prove(m, names) },
 	}
 }
 
 func prove(m machine, names []string) error {
+	if len(names) == 0 {
+		names = rules.BuiltIn()
+	}
 	library := rules.NewLibrary(readFile)
 	failed := false
 	for _, name := range names {

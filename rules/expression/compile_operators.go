@@ -135,15 +135,20 @@ func percentHint(number, other term) string {
 	return fmt.Sprintf("%v as a ratio is %v %%", n.content, 100*n.content.(float64))
 }
 
-// fallback settles `key ?? other`.
+// fallback settles `key ?? other`; in `a ?? b ?? c`, b is a key as well.
 func (c *compiler) fallback(n *ast.BinaryNode) term {
 	left, right := c.term(n.Left), c.term(n.Right)
-	chain, ok := chainOf(left)
+	var chains []chain
+	last := left
+	if before, ok := left.(*fallback); ok {
+		chains, last = before.chains, before.other
+	}
+	next, ok := chainOf(last)
 	if !ok {
-		c.fail(left.span(), "", `%s always has a value, "??" expected a key that a design may leave out`, c.quote(left.span()))
+		c.fail(last.span(), "", `%s always has a value, "??" expected a key that a design may leave out`, c.quote(last.span()))
 	}
 	kind := c.common("??", left, right)
-	return &fallback{part{c.around(place(n.Location()), left, right), kind}, chain, right}
+	return &fallback{part{c.around(place(n.Location()), left, right), kind}, append(chains, next), right}
 }
 
 // choice settles `condition ? yes : no`.

@@ -61,7 +61,7 @@ func (c *Condition) Explain(s *Scope) (Explanation, error) {
 	if err != nil {
 		return Explanation{}, err
 	}
-	return v.explanation(), nil
+	return c.explanation(v), nil
 }
 
 func (c *Condition) judge(s *Scope, explaining bool) (v verdict, err error) {

@@ -27,8 +27,6 @@ type Comparison struct {
 	Reads        []Read
 	Missing      []document.Missing
 	Undetermined []string
-
-	bare bool // true or false by itself: Required is what it should be
 }
 
 // Read is one key of the design that was read; an empty key stands for the
@@ -38,84 +36,14 @@ type Read struct {
 	Key string
 }
 
-// compared keeps a comparison of two values.
-func (r *run) compared(t *comparison, truth Truth, left, right result, lacks *pile[lack], reads *pile[Read]) *pile[Comparison] {
-	if !r.explaining {
-		return nil
-	}
-	c := r.comparison(t, truth, lacks, reads)
-	c.Operator, c.Found, c.Required = t.symbol, left.value, right.value
-	if c.Found != nil && c.Required != nil {
-		c.Difference = wanting(t, c.Found, c.Required)
-	}
-	return pileOf(c)
-}
-
-// bare keeps a part that is true or false by itself; as it stands, it should be true.
-func (r *run) bare(t term, truth Truth, v result, reads *pile[Read]) *pile[Comparison] {
-	if !r.explaining {
-		return nil
-	}
-	c := r.comparison(t, truth, v.lacks, reads)
-	c.Operator, c.Required, c.bare = "==", true, true
-	if truth != Unknown {
-		c.Found = v.value
-	}
-	return pileOf(c)
-}
-
-func (r *run) comparison(t term, truth Truth, lacks *pile[lack], reads *pile[Read]) Comparison {
-	at := t.span()
-	missing, reasons := listed(lacks)
-	return Comparison{Text: r.text(at), Truth: truth, Of: append([]any(nil), r.elements...),
-		Offset: at.from, Length: at.to - at.from, Reads: inputs(reads), Missing: missing, Undetermined: reasons}
-}
-
-// opposite is the comparison as it must hold for its negation to be true.
-func (c Comparison) opposite() Comparison {
-	c.Truth, c.Negated = -c.Truth, !c.Negated
-	if c.bare {
-		c.Required = !c.Required.(bool)
-		return c
-	}
-	c.Operator = opposites[c.Operator]
-	return c
-}
-
-// wanting is how far found is from required; nil where the values have no
-// difference, as an infinity has none.
-func wanting(t *comparison, found, required any) any {
-	if _, ordered := comparisons[t.symbol]; !ordered {
-		return nil
-	}
-	minus := theCalculus.binary[operatorKey{"-", t.right.shape().goType, t.left.shape().goType}]
-	if minus == nil {
-		return nil
-	}
-	v, err := minus.call(required, found)
-	if err != nil || infinite(v) {
-		return nil
-	}
-	return v
-}
-
-// reversed is the verdict of the negation.
-func (v verdict) reversed() verdict {
-	v.truth, v.parts = -v.truth, v.parts.reversed()
-	return v
-}
-
 // explanation writes a verdict out.
-func (v verdict) explanation() Explanation {
+func (c compiled) explanation(v verdict) Explanation {
 	e := Explanation{Truth: v.truth}
 	e.Missing, e.Undetermined = listed(v.lacks)
 	reads := []*pile[Read]{v.reads}
-	v.parts.each(func(c Comparison, opposite bool) {
-		if opposite {
-			c = c.opposite()
-		}
-		e.Parts = append(e.Parts, c)
-		reads = append(reads, &pile[Read]{items: c.Reads})
+	v.parts.each(func(s statement, opposite bool) {
+		reads = append(reads, s.reads)
+		e.Parts = append(e.Parts, c.comparison(s, opposite))
 	})
 	e.Reads = inputs(together(reads...))
 	return e

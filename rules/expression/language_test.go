@@ -80,7 +80,7 @@ type oddThing struct {
 	Inline       size           `toml:"inline"`
 	Parts        []curvePoint   `toml:"parts"`
 	Small        float32        `toml:"small"`
-	hidden       q.Length       `toml:"hidden"` //nolint:unused // must stay invisible
+	hidden       q.Length       `toml:"hidden"`
 }
 
 type embeddedPointer struct {
@@ -100,6 +100,7 @@ func TestStructures(t *testing.T) {
 		assert.NoError(t, err, key)
 		assert.Equal(t, want, v, key)
 	}
+	assert.Zero(t, thing.hidden)
 	_, err := s.members["must"].read(thing)
 	assert.EqualError(t, err, "needs must")
 }

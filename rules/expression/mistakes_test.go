@@ -112,6 +112,7 @@ var mistakes = []struct{ text, message, hint string }{
 	{"known(«gap(inlet, outlet)»)", `"gap(inlet, outlet)" always has a value, known expected a key that a design may leave out`, ""},
 	{"«known()»", "known takes one key, such as known(opening.flow)", ""},
 	{"(«inlet.x» ?? 1 m) > 1 m", `"inlet.x" always has a value, "??" expected a key that a design may leave out`, ""},
+	{"(inlet.flow ?? «1 cfm» ?? 2 cfm) > 1 cfm", `"1 cfm" always has a value, "??" expected a key that a design may leave out`, ""},
 	{"inlet.flow ?? 1 cfm «>» 2 cfm", `"??" stands beside another operator, expected parentheses around "a ?? b"`, ""},
 	// lists
 	{"all(«inlet», true)", `"inlet" is a vent, all expected a list`, ""},

@@ -46,12 +46,26 @@ func (v result) err() error {
 
 func known(v any) result { return result{value: v} }
 
+// unless gives a value that is known where nothing is lacking.
+func unless(lacks *pile[lack], v any) result {
+	if lacks != nil {
+		return result{lacks: lacks}
+	}
+	return known(v)
+}
+
 // verdict is the truth of a condition and the comparisons that justify it.
 type verdict struct {
 	truth Truth
-	parts *pile[Comparison]
+	parts *pile[statement]
 	reads *pile[Read] // of lists, apart from those of the comparisons
 	lacks *pile[lack] // when unknown
+}
+
+// reversed is the verdict of the negation.
+func (v verdict) reversed() verdict {
+	v.truth, v.parts = -v.truth, v.parts.reversed()
+	return v
 }
 
 func (v verdict) result() result {

@@ -44,7 +44,7 @@ func (r *run) whole(t term, f func() result) verdict {
 	if v.lacks == nil {
 		truth = truthOf(v.value.(bool))
 	}
-	return verdict{truth: truth, parts: r.bare(t, truth, v, reads), lacks: v.lacks}
+	return verdict{truth: truth, parts: r.state(statement{term: t, truth: truth, left: v.value, lacks: v.lacks, reads: reads}), lacks: v.lacks}
 }
 
 func truthOf(b bool) Truth {
@@ -138,5 +138,5 @@ func (t *array) lower(l *lowering) ast.Node {
 
 func (t *array) value(r *run) result {
 	values, lacks := r.all(t.elements...)
-	return result{values, lacks}
+	return unless(lacks, values)
 }

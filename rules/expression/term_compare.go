@@ -35,7 +35,8 @@ func (t *comparison) judge(r *run) verdict {
 	if outcome.lacks == nil {
 		truth = truthOf(outcome.value.(bool))
 	}
-	return verdict{truth: truth, parts: r.compared(t, truth, left, right, outcome.lacks, reads), lacks: outcome.lacks}
+	parts := r.state(statement{term: t, symbol: t.symbol, truth: truth, left: left.value, right: right.value, lacks: outcome.lacks, reads: reads})
+	return verdict{truth: truth, parts: parts, lacks: outcome.lacks}
 }
 
 // opposites are the operators that hold exactly where the others do not.

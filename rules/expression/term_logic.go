@@ -46,7 +46,7 @@ func decide(decides Truth, of []verdict) verdict {
 // joined is a truth that rests on several verdicts.
 func joined(truth Truth, of ...verdict) verdict {
 	v := verdict{truth: truth}
-	var parts []*pile[Comparison]
+	var parts []*pile[statement]
 	var reads []*pile[Read]
 	var lacks []*pile[lack]
 	for _, each := range of {

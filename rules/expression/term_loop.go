@@ -82,7 +82,7 @@ func (t *loop) mapped(r *run) result {
 		v := t.body.value(r)
 		values, lacks = append(values, v.value), append(lacks, v.lacks)
 	})
-	return result{values, together(append(lacks, ofList)...)}
+	return unless(together(append(lacks, ofList)...), values)
 }
 
 // sort finds the elements for which the body is true, and counts those for
@@ -116,7 +116,7 @@ func (t *loop) judge(r *run) verdict {
 	var of []verdict
 	lacks, reads := t.elements(r, func(any) { of = append(of, r.judge(t.body)) })
 	if lacks != nil || len(of) == 0 {
-		return r.whole(t, func() result { return result{t.name != "any", lacks} })
+		return r.whole(t, func() result { return unless(lacks, t.name != "any") })
 	}
 	v := decide(decides, of)
 	v.reads = together(reads, v.reads)
