@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 	"fmt"
 
 	"github.com/ventlint/ventlint/checker/bounds"
@@ -33,18 +33,18 @@ type Operation struct {
 const mostFanPower q.Power = 100_000
 
 func (c Core) check() error {
-	return errors.Join(
+	return cmp.Or(
 		bounds.Check("sensible effectiveness", c.Sensible, 0, 1),
 		bounds.Check("latent effectiveness", c.Latent, 0, 1),
 		bounds.Check("exhaust air transfer ratio", c.Transfer, 0, 1))
 }
 
 func (o Operation) check() error {
-	err := errors.Join(o.Outdoor.check("outdoor air"), o.Indoor.check("indoor air"))
+	err := cmp.Or(o.Outdoor.check("outdoor air"), o.Indoor.check("indoor air"))
 	if err != nil {
 		return err
 	}
-	return errors.Join(
+	return cmp.Or(
 		checkMass("supply mass flow", o.Supply),
 		checkMass("extract mass flow", o.Extract),
 		bounds.Check("supply fan power", o.SupplyFan, 0, mostFanPower),

@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -17,7 +17,7 @@ const (
 // tracer gas, (c2 - c1)/(c3 - c1), from 0 to 1. Source: AHRI 1060 and ASHRAE 84,
 // from memory.
 func NetOutdoorFlow(gross q.Flow, transfer q.Ratio) (q.Flow, error) {
-	err := errors.Join(bounds.Check("supply flow", gross, 0, mostFlow), bounds.Check("exhaust air transfer ratio", transfer, 0, 1))
+	err := cmp.Or(bounds.Check("supply flow", gross, 0, mostFlow), bounds.Check("exhaust air transfer ratio", transfer, 0, 1))
 	if err != nil {
 		return 0, err
 	}
@@ -27,7 +27,7 @@ func NetOutdoorFlow(gross q.Flow, transfer q.Ratio) (q.Flow, error) {
 // GrossSupplyFlow is the supply flow that brings a net flow of outdoor air: the
 // inverse of NetOutdoorFlow, for a transfer up to 0.999.
 func GrossSupplyFlow(net q.Flow, transfer q.Ratio) (q.Flow, error) {
-	err := errors.Join(bounds.Check("net outdoor flow", net, 0, mostFlow), bounds.Check("exhaust air transfer ratio", transfer, 0, mostTransfer))
+	err := cmp.Or(bounds.Check("net outdoor flow", net, 0, mostFlow), bounds.Check("exhaust air transfer ratio", transfer, 0, mostTransfer))
 	if err != nil {
 		return 0, err
 	}
@@ -39,7 +39,7 @@ func GrossSupplyFlow(net q.Flow, transfer q.Ratio) (q.Flow, error) {
 // 1322.1104, which counts only the flow after such reductions.
 func AfterDefrost(flow q.Flow, perHour q.Duration) (q.Flow, error) {
 	const hour q.Duration = 3600
-	err := errors.Join(bounds.Check("flow", flow, 0, mostFlow), bounds.Check("defrost time per hour", perHour, 0, hour))
+	err := cmp.Or(bounds.Check("flow", flow, 0, mostFlow), bounds.Check("defrost time per hour", perHour, 0, hour))
 	if err != nil {
 		return 0, err
 	}

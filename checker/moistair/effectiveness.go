@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 	"fmt"
 	"math"
 
@@ -28,7 +28,7 @@ type Share struct {
 // 0.01 g/kg or 100 J/kg give an unknown Share. Source: ASHRAE 84, AHRI 1060, ISO
 // 16494-1, from memory; the ratio from the glossary of the California code.
 func Recovered(outdoor, supply, indoor State, supplyMass, extractMass MassFlow) (Recovery, error) {
-	err := errors.Join(outdoor.check("outdoor air"), supply.check("supply air"), indoor.check("indoor air"),
+	err := cmp.Or(outdoor.check("outdoor air"), supply.check("supply air"), indoor.check("indoor air"),
 		checkMass("supply mass flow", supplyMass), checkMass("extract mass flow", extractMass))
 	if err != nil {
 		return Recovery{}, fmt.Errorf("recovery: %w", err)

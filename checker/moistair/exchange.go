@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
@@ -49,7 +49,7 @@ func (x Exchange) Condenses() bool { return x.SupplyWater.Total()+x.ExhaustWater
 // pressures, are an error. Source: definition of effectiveness (Core) and
 // balances.
 func (c Core) Run(o Operation) (Exchange, error) {
-	if err := errors.Join(c.check(), o.check()); err != nil {
+	if err := cmp.Or(c.check(), o.check()); err != nil {
 		return Exchange{}, err
 	}
 	sh := c.shares(o.Supply, o.Extract)
@@ -65,7 +65,7 @@ func (c Core) Run(o Operation) (Exchange, error) {
 	var bad, worse error
 	x.Supply, bad = supply.withFan("supply air", o.SupplyFan, o.Supply, o.Outdoor.pressure)
 	x.Exhaust, worse = exhaust.withFan("exhaust air", o.ExhaustFan, o.Extract, o.Outdoor.pressure)
-	if err := errors.Join(bad, worse); err != nil {
+	if err := cmp.Or(bad, worse); err != nil {
 		return Exchange{}, err
 	}
 	return x, nil

@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -17,7 +17,7 @@ import (
 // is on the safe side for the air; cold corners may still freeze a little
 // earlier. With Latent 0 and a dew point above 0 C it is DryFrostOnset.
 func (c Core) FrostOnset(indoor State, supply, extract MassFlow) (q.Temperature, bool, error) {
-	err := errors.Join(c.check(), indoor.check("indoor air"), checkMass("supply mass flow", supply), checkMass("extract mass flow", extract))
+	err := cmp.Or(c.check(), indoor.check("indoor air"), checkMass("supply mass flow", supply), checkMass("extract mass flow", extract))
 	if err != nil {
 		return 0, false, err
 	}
@@ -48,7 +48,7 @@ func (sh shares) freezes(outdoor, indoor State) bool {
 // exhaust side, eps m_min/m_e, from 0 to 1; indoor air is from 0 C to Hottest.
 // Source: the heat balance of the core.
 func DryFrostOnset(indoor q.Temperature, effectiveness q.Ratio) (q.Temperature, bool, error) {
-	err := errors.Join(
+	err := cmp.Or(
 		bounds.Check("indoor temperature", indoor, freezing, Hottest),
 		bounds.Check("effectiveness", effectiveness, 0, 1))
 	if err != nil {

@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -12,7 +12,7 @@ import (
 // and K in standard air, 1.08 Btu/h per cfm and F. Flow is up to 100 m3/s, density
 // from 0.3 to 1.8 kg/m3, difference within 200 K; the result has its sign.
 func SensibleHeat(flow q.Flow, density Density, difference q.TemperatureDifference) (q.Power, error) {
-	err := errors.Join(
+	err := cmp.Or(
 		bounds.Check("flow", flow, 0, 100),
 		bounds.Check("air density", density, 0.3, 1.8),
 		bounds.Check("temperature difference", difference, -200, 200))
@@ -26,7 +26,7 @@ func SensibleHeat(flow q.Flow, density Density, difference q.TemperatureDifferen
 // core, at constant humidity ratio: P = m (1006 + 1860 W)(T - T_o); 0 where it is
 // as warm already. The mass flow is dry air. Source: enthalpy of moist air.
 func PreheatPower(outdoor State, m MassFlow, to q.Temperature) (q.Power, error) {
-	err := errors.Join(outdoor.check("outdoor air"), checkMass("supply mass flow", m),
+	err := cmp.Or(outdoor.check("outdoor air"), checkMass("supply mass flow", m),
 		bounds.Check("preheat temperature", to, Coldest, Hottest))
 	if err != nil {
 		return 0, err

@@ -1,6 +1,7 @@
 package moistair
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 
@@ -49,7 +50,7 @@ func checkStreams(streams []Stream) error {
 		return errors.New("no air to mix, expected one stream or more")
 	}
 	for i, s := range streams {
-		if err := errors.Join(s.Air.check("air"), checkMass("air mass flow", s.Mass), samePressure(streams[0].Air, s.Air)); err != nil {
+		if err := cmp.Or(s.Air.check("air"), checkMass("air mass flow", s.Mass), samePressure(streams[0].Air, s.Air)); err != nil {
 			return fmt.Errorf("stream %d: %w", i+1, err)
 		}
 	}
@@ -78,7 +79,7 @@ func (f fog) condensate(mass float64) Condensate {
 // National Building Code of Canada's Table 9.32.3.4 is this formula at 22 C
 // return air, times the furnace flow.
 func LargestOutdoorShare(outdoor, returned, least q.Temperature) (q.Ratio, error) {
-	err := errors.Join(
+	err := cmp.Or(
 		bounds.Check("outdoor temperature", outdoor, Coldest, Hottest),
 		bounds.Check("return air temperature", returned, Coldest, Hottest),
 		bounds.Check("least mixed temperature", least, Coldest, Hottest))

@@ -1,7 +1,7 @@
 package moistair
 
 import (
-	"errors"
+	"cmp"
 	"fmt"
 
 	"github.com/ventlint/ventlint/checker/bounds"
@@ -84,11 +84,11 @@ func (r Rating) least() float64 { return float64(min(r.Supply, r.Exhaust) / r.Su
 const mostEffectiveness q.Ratio = 1.5 // with fan heat, at small flows
 
 func (r Rating) checkWith(what string, x q.Ratio) error {
-	return errors.Join(r.check(), bounds.Check(what, x, 0, mostEffectiveness))
+	return cmp.Or(r.check(), bounds.Check(what, x, 0, mostEffectiveness))
 }
 
 func (r Rating) check() error {
-	err := errors.Join(
+	err := cmp.Or(
 		checkMass("supply mass flow", r.Supply),
 		checkMass("exhaust mass flow", r.Exhaust),
 		bounds.Check("supply fan power", r.SupplyFan, 0, mostFanPower),
