@@ -12,17 +12,17 @@ type crossing struct {
 	common        vec // direction of the common line, length 1
 	square        vec // square to it in the first plane, length 1
 
-	start     float64 // s of the second center
-	height    float64 // of the first center above the second plane
+	start     float64 // s of the second centre
+	height    float64 // of the first centre above the second plane
 	climb     float64 // of that height with t
-	aside     float64 // first center from the second, square to the common line, in the second plane
+	aside     float64 // first centre from the second, square to the common line, in the second plane
 	asideRate float64 // of that with t
 }
 
 func newCrossing(first, second disc, common vec) crossing {
 	square := first.normal.cross(common)
 	secondSquare := second.normal.cross(common)
-	way := first.center.minus(second.center)
+	way := first.centre.minus(second.centre)
 	return crossing{
 		first: first, second: second, common: common, square: square,
 		start:     -way.dot(common),
@@ -38,7 +38,7 @@ func newCrossing(first, second disc, common vec) crossing {
 func (c crossing) nearest() approach {
 	angle := turningPoint(-math.Pi/2, math.Pi/2, c.slope)
 	s, t := c.best(math.Sincos(angle))
-	p := c.first.center.plusTimes(s, c.common).plusTimes(t, c.square)
+	p := c.first.centre.plusTimes(s, c.common).plusTimes(t, c.square)
 	return c.second.toPoint(p).swapped()
 }
 

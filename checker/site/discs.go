@@ -10,11 +10,11 @@ const parallel = 1e-13
 type offset struct {
 	above  float64 // over the plane of the disc, along its normal
 	beyond float64 // past the rim, on the plane of the disc; 0 over the disc
-	out    vec     // from the center to the foot on that plane
+	out    vec     // from the centre to the foot on that plane
 }
 
 func (d disc) offset(p vec) offset {
-	way := p.minus(d.center)
+	way := p.minus(d.centre)
 	above := way.dot(d.normal)
 	out := way.plusTimes(-above, d.normal)
 	return offset{above, max(0, out.length()-d.radius), out}
@@ -34,24 +34,24 @@ func (d disc) rate(p, motion vec) float64 {
 
 func (d disc) toPoint(p vec) approach {
 	o := d.offset(p)
-	foot := d.center.plus(o.out)
+	foot := d.centre.plus(o.out)
 	if o.beyond > 0 {
-		foot = d.center.plusTimes(d.radius/o.out.length(), o.out)
+		foot = d.centre.plusTimes(d.radius/o.out.length(), o.out)
 	}
 	return approach{foot, p, math.Hypot(o.above, o.beyond)}
 }
 
 // extremes are the points of the disc that lie lowest and highest along a
-// direction; its center when all lie alike.
+// direction; its centre when all lie alike.
 func (d disc) extremes(direction vec) (low, high vec) {
 	turn := d.normal.turn(direction)
 	slope := turn.plusTimes(-turn.dot(d.normal), d.normal)
 	steepness := slope.length()
 	if steepness < parallel {
-		return d.center, d.center
+		return d.centre, d.centre
 	}
 	out := slope.times(d.radius / steepness)
-	return d.center.minus(out), d.center.plus(out)
+	return d.centre.minus(out), d.centre.plus(out)
 }
 
 // toDisc follows the segment to the point whose distance from the disc is
@@ -59,7 +59,7 @@ func (d disc) extremes(direction vec) (low, high vec) {
 func (s segment) toDisc(d disc) approach {
 	way := s.b.minus(s.a)
 	if math.Abs(way.dot(d.normal)) <= parallel*way.length() {
-		return d.toPoint(s.foot(d.center)).swapped()
+		return d.toPoint(s.foot(d.centre)).swapped()
 	}
 	slope := func(t float64) float64 { return d.rate(s.a.plusTimes(t, way), way) }
 	switch {
@@ -78,15 +78,15 @@ func (d disc) toDisc(other disc) approach {
 	return d.toParallel(other)
 }
 
-// toParallel measures along the line between the two centers as the first disc
+// toParallel measures along the line between the two centres as the first disc
 // sees it on its plane: there the discs are the spans [-r, r] and [d-r, d+r].
 func (d disc) toParallel(other disc) approach {
-	way := other.center.minus(d.center)
+	way := other.centre.minus(d.centre)
 	rise := d.normal.times(way.dot(d.normal))
 	out := way.minus(rise)
 	distance := out.length()
 	if distance == 0 {
-		return approach{d.center, other.center, rise.length()}
+		return approach{d.centre, other.centre, rise.length()}
 	}
 	out = out.times(1 / distance)
 	edge, otherEdge := d.radius, distance-other.radius
@@ -94,7 +94,7 @@ func (d disc) toParallel(other disc) approach {
 		edge = (max(-d.radius, otherEdge) + min(d.radius, distance+other.radius)) / 2
 		otherEdge = edge
 	}
-	from := d.center.plusTimes(edge, out)
-	to := d.center.plusTimes(otherEdge, out).plus(rise)
+	from := d.centre.plusTimes(edge, out)
+	to := d.centre.plusTimes(otherEdge, out).plus(rise)
 	return approach{from, to, math.Hypot(rise.length(), otherEdge-edge)}
 }

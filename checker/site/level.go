@@ -23,15 +23,15 @@ func levelShape(r *reading, p *place, level float64) shape {
 	case len(w.Along) > 0:
 		return chain(r.points(p.thing, "along", w.Along, level))
 	}
-	center := r.point(p.thing, "at", p.where.At, level)
+	centre := r.point(p.thing, "at", p.where.At, level)
 	s := r.size(p, true, true)
 	switch {
 	case s.none:
-		return shape{point(center)}
+		return shape{point(centre)}
 	case s.round:
-		return shape{disc{center, up, s.across / 2}}
+		return shape{disc{centre, up, s.across / 2}}
 	}
-	return shape{rectangle(center, vec{s.across / 2, 0, 0}, vec{0, s.along / 2, 0}, up)}
+	return shape{rectangle(centre, vec{s.across / 2, 0, 0}, vec{0, s.along / 2, 0}, up)}
 }
 
 func chain(corners []vec) shape {

@@ -58,7 +58,7 @@ func (p *place) onWall() bool {
 func (p *place) onRoof() bool { return p.where.Roof != nil && *p.where.Roof }
 
 // mustHaveSize tells whether the thing counts by its edge alone. A source
-// without a size is measured from its center; an opening without one is unknown.
+// without a size is measured from its centre; an opening without one is unknown.
 func (p *place) mustHaveSize() bool {
 	_, isSource := p.thing.(*design.Source)
 	return !isSource

@@ -136,7 +136,7 @@ func TestFlatDistances(t *testing.T) {
 
 type pieceCase struct {
 	Kind                                    string
-	Center, Normal, Across, Along, From, To vec
+	Centre, Normal, Across, Along, From, To vec
 	Radius                                  float64
 }
 
@@ -145,10 +145,10 @@ func (c pieceCase) piece() piece {
 	case "segment":
 		return segment{c.From, c.To}
 	case "disc":
-		return disc{c.Center, c.Normal.times(1 / c.Normal.length()), c.Radius}
+		return disc{c.Centre, c.Normal.times(1 / c.Normal.length()), c.Radius}
 	}
 	normal := c.Across.cross(c.Along)
-	return rectangle(c.Center, c.Across, c.Along, normal.times(1/normal.length()))
+	return rectangle(c.Centre, c.Across, c.Along, normal.times(1/normal.length()))
 }
 
 // Values made with scipy and by sampling: see space.py beside them. The

@@ -17,7 +17,7 @@ type segment struct{ a, b vec }
 
 // disc is a flat round area. Its normal has length 1.
 type disc struct {
-	center, normal vec
+	centre, normal vec
 	radius         float64
 }
 
@@ -30,14 +30,14 @@ type region struct {
 
 func point(p vec) segment { return segment{p, p} }
 
-// rectangle spans the given half sides about its center.
-func rectangle(center, across, along, normal vec) region {
+// rectangle spans the given half sides about its centre.
+func rectangle(centre, across, along, normal vec) region {
 	return region{
 		corners: []vec{
-			center.minus(across).minus(along),
-			center.plus(across).minus(along),
-			center.plus(across).plus(along),
-			center.minus(across).plus(along),
+			centre.minus(across).minus(along),
+			centre.plus(across).minus(along),
+			centre.plus(across).plus(along),
+			centre.minus(across).plus(along),
 		},
 		normal: normal,
 	}
@@ -51,9 +51,9 @@ func (r region) edge(i int) segment {
 	return segment{r.corners[i-1], r.corners[i]}
 }
 
-// ball is a center and a radius that hold all of a piece.
+// ball is a centre and a radius that hold all of a piece.
 type ball struct {
-	center vec
+	centre vec
 	radius float64
 }
 
@@ -61,9 +61,9 @@ func (s segment) ball() ball {
 	return ball{between(s.a, s.b, 0.5), s.b.minus(s.a).length() / 2}
 }
 
-func (d disc) ball() ball { return ball{d.center, d.radius} }
+func (d disc) ball() ball { return ball{d.centre, d.radius} }
 
 // apart is a length that the contents of two balls surely keep.
 func (b ball) apart(c ball) float64 {
-	return c.center.minus(b.center).length() - b.radius - c.radius
+	return c.centre.minus(b.centre).length() - b.radius - c.radius
 }

@@ -49,7 +49,7 @@ func (s *Site) Horizontal(a, b any) (q.Length, error) {
 	return m.Length, err
 }
 
-// PointOnly tells whether a thing is measured from its center because its size
+// PointOnly tells whether a thing is measured from its centre because its size
 // is not given, which only sources may leave out.
 func (s *Site) PointOnly(thing any) bool {
 	p, err := s.place(thing)

@@ -21,16 +21,16 @@ func wallView(p *place, a aspect, onSite bool) view {
 
 func wallPiece(f frame, fromLeft, aboveGrade float64, s size, a aspect) piece {
 	half, rise := s.across/2, s.along/2
-	center := f.at(fromLeft, aboveGrade)
+	centre := f.at(fromLeft, aboveGrade)
 	switch {
 	case a == onPlan:
 		return segment{f.at(fromLeft-half, 0), f.at(fromLeft+half, 0)}
 	case a == inHeight:
 		return segment{f.at(0, aboveGrade-rise), f.at(0, aboveGrade+rise)}
 	case s.none:
-		return point(center)
+		return point(centre)
 	case s.round:
-		return disc{center, f.outward, half}
+		return disc{centre, f.outward, half}
 	}
-	return rectangle(center, f.right.times(half), up.times(rise), f.outward)
+	return rectangle(centre, f.right.times(half), up.times(rise), f.outward)
 }

@@ -2,7 +2,7 @@
 
 Run with python3-shapely 1.8 or later: python3 flat.py > flat.json
 Points, lines and areas are exact in shapely. A disc is a point there, and the
-distance from its edge is the distance from its center less its radius, never
+distance from its edge is the distance from its centre less its radius, never
 below zero. All lengths are in metres.
 """
 
@@ -13,30 +13,30 @@ import random
 from shapely.geometry import LineString, Point, Polygon
 
 
-def star(rng, center, reach):
-    """A simple outline, hollow or not, around its center."""
+def star(rng, centre, reach):
+    """A simple outline, hollow or not, around its centre."""
     n = rng.randint(3, 12)
     corners = []
     for i in range(n):
         turn = 2 * math.pi * i / n
         r = rng.uniform(0.2, 1.0) * reach
-        corners.append([center[0] + r * math.cos(turn), center[1] + r * math.sin(turn)])
+        corners.append([centre[0] + r * math.cos(turn), centre[1] + r * math.sin(turn)])
     return corners
 
 
 def random_thing(rng):
-    center = [rng.uniform(-20, 20), rng.uniform(-20, 20)]
+    centre = [rng.uniform(-20, 20), rng.uniform(-20, 20)]
     kind = rng.choice(["point", "disc", "rectangle", "along", "outline"])
     if kind == "point":
-        return {"at": center}
+        return {"at": centre}
     if kind == "disc":
-        return {"at": center, "diameter": rng.uniform(0.1, 8)}
+        return {"at": centre, "diameter": rng.uniform(0.1, 8)}
     if kind == "rectangle":
-        return {"at": center, "width": rng.uniform(0.1, 8), "height": rng.uniform(0.1, 8)}
+        return {"at": centre, "width": rng.uniform(0.1, 8), "height": rng.uniform(0.1, 8)}
     if kind == "along":
         n = rng.randint(2, 6)
-        return {"along": [[center[0] + rng.uniform(-9, 9), center[1] + rng.uniform(-9, 9)] for _ in range(n)]}
-    return {"outline": star(rng, center, 12)}
+        return {"along": [[centre[0] + rng.uniform(-9, 9), centre[1] + rng.uniform(-9, 9)] for _ in range(n)]}
+    return {"outline": star(rng, centre, 12)}
 
 
 def shape(thing):

@@ -4,8 +4,8 @@ Run with python3-scipy 1.10 or later: python3 space.py > space.json
 Each piece is a map from a few bounded parameters to points. The square of the
 distance is minimised over the parameters of both pieces by SLSQP, from several
 starts, and must agree with the least distance of a dense sample. All lengths
-are in metres; a disc has a center, a normal of any length and a radius; a
-rectangle has a center and two half sides square to each other.
+are in metres; a disc has a centre, a normal of any length and a radius; a
+rectangle has a centre and two half sides square to each other.
 """
 
 import json
@@ -26,14 +26,14 @@ def square_to(n):
 class Disc:
     def __init__(self, d):
         n = unit(np.array(d["normal"]))
-        self.center, self.radius = np.array(d["center"]), d["radius"]
+        self.centre, self.radius = np.array(d["centre"]), d["radius"]
         self.u = square_to(n)
         self.v = np.cross(n, self.u)
 
     bounds = [(-1, 1), (-1, 1)]
 
     def at(self, p):
-        return self.center + self.radius * (p[0] * self.u + p[1] * self.v)
+        return self.centre + self.radius * (p[0] * self.u + p[1] * self.v)
 
     def inside(self, p):
         return 1 - p[0] ** 2 - p[1] ** 2
@@ -41,25 +41,25 @@ class Disc:
     def sample(self, n):
         r, t = np.meshgrid(np.sqrt(np.linspace(0, 1, n)), np.linspace(0, 2 * np.pi, 4 * n))
         x, y = (r * np.cos(t)).ravel(), (r * np.sin(t)).ravel()
-        return self.center + self.radius * (np.outer(x, self.u) + np.outer(y, self.v))
+        return self.centre + self.radius * (np.outer(x, self.u) + np.outer(y, self.v))
 
 
 class Rectangle:
     def __init__(self, d):
-        self.center = np.array(d["center"])
+        self.centre = np.array(d["centre"])
         self.u, self.v = np.array(d["across"]), np.array(d["along"])
 
     bounds = [(-1, 1), (-1, 1)]
 
     def at(self, p):
-        return self.center + p[0] * self.u + p[1] * self.v
+        return self.centre + p[0] * self.u + p[1] * self.v
 
     def inside(self, p):
         return 1.0
 
     def sample(self, n):
         x, y = np.meshgrid(np.linspace(-1, 1, 2 * n), np.linspace(-1, 1, 2 * n))
-        return self.center + np.outer(x.ravel(), self.u) + np.outer(y.ravel(), self.v)
+        return self.centre + np.outer(x.ravel(), self.u) + np.outer(y.ravel(), self.v)
 
 
 class Segment:
@@ -119,12 +119,12 @@ def random_piece(rng):
 
     kind = rng.choice(["disc", "disc", "rectangle", "segment"])
     if kind == "disc":
-        return {"kind": kind, "center": point(4), "normal": point(1), "radius": rng.uniform(0.05, 2)}
+        return {"kind": kind, "centre": point(4), "normal": point(1), "radius": rng.uniform(0.05, 2)}
     if kind == "segment":
         return {"kind": kind, "from": point(4), "to": point(4)}
     across = unit(np.array(point(1)))
     along = square_to(across)
-    return {"kind": kind, "center": point(4), "across": list(across * rng.uniform(0.05, 2)),
+    return {"kind": kind, "centre": point(4), "across": list(across * rng.uniform(0.05, 2)),
             "along": list(along * rng.uniform(0.05, 2))}
 
 
