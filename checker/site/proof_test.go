@@ -117,7 +117,7 @@ func (d dice) piece(span float64) piece {
 
 func TestNearestIsProven(t *testing.T) {
 	d := newDice(1)
-	for range 20000 {
+	for range 8000 {
 		span := math.Pow(10, d.within(-0.5, 1.5))
 		a, b := d.piece(span), d.piece(span)
 		prove(t, a, b, a.to(b))
@@ -131,7 +131,7 @@ func TestNearestIsProven(t *testing.T) {
 // minimises a square.
 func TestNearestIsProvenForTouchingPieces(t *testing.T) {
 	d := newDice(2)
-	for range 10000 {
+	for range 4000 {
 		a, b := d.piece(3), d.piece(3)
 		first := a.to(b)
 		if first.gap < 1e-6 {
@@ -182,7 +182,7 @@ func (d dice) star(centre vec) (whole region, parts []region) {
 // of them is the distance of the star.
 func TestNearestToAnAreaIsProven(t *testing.T) {
 	d := newDice(3)
-	for range 3000 {
+	for range 800 {
 		star, parts := d.star(d.point(4))
 		other := d.piece(6)
 		best := nowhere
@@ -197,7 +197,7 @@ func TestNearestToAnAreaIsProven(t *testing.T) {
 
 func TestNearestOfTwoAreas(t *testing.T) {
 	d := newDice(4)
-	for range 400 {
+	for range 120 {
 		star, parts := d.star(d.point(5))
 		other, otherParts := d.star(d.point(5))
 		best := nowhere

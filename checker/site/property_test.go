@@ -182,7 +182,7 @@ func TestMovingTheWholeSiteChangesNothing(t *testing.T) {
 	d := newDice(10)
 	quarter := turnedBy(math.Pi / 2)
 	quarter.swapped = true
-	for range 25 {
+	for range 10 {
 		l := d.lot()
 		sameDistances(t, l, shiftedBy(d.within(-99, 99), d.within(-99, 99), d.within(-9, 9)).of(l), 1e-11)
 		sameDistances(t, l, quarter.of(l), 1e-11)
@@ -194,7 +194,7 @@ func TestMovingTheWholeSiteChangesNothing(t *testing.T) {
 
 func TestDistancesAreSane(t *testing.T) {
 	d := newDice(11)
-	for range 60 {
+	for range 20 {
 		l := d.lot()
 		for _, a := range l.things {
 			for _, b := range l.things {
@@ -212,7 +212,7 @@ func TestDistancesAreSane(t *testing.T) {
 // The distance between two pieces is no longer than the way by a third.
 func TestNoWayRoundIsShorter(t *testing.T) {
 	d := newDice(12)
-	for range 5000 {
+	for range 3000 {
 		a, b, c := d.piece(5), d.piece(5), d.piece(5)
 		first, second := a.to(b), b.to(c)
 		through := second.from.minus(first.to).length()
@@ -224,7 +224,7 @@ func TestNoWayRoundIsShorter(t *testing.T) {
 // them nearer.
 func TestMovingAwayNeverBringsNearer(t *testing.T) {
 	d := newDice(13)
-	for range 5000 {
+	for range 3000 {
 		a, b := d.piece(4), d.piece(4)
 		was := a.to(b)
 		if was.gap < 1e-3 {
