@@ -2,16 +2,19 @@ package design
 
 import "github.com/ventlint/ventlint/checker/document"
 
-// Load reads a design file. It reports all mistakes, in file order; with
-// mistakes the design is nil.
+// Load reads a design file. It reports all mistakes, in file order: of grammar,
+// of keys and values, and of what they say together. With any mistake the
+// design is nil. The name of the file is for the caller's own messages.
 func Load(name string, source []byte) (*Design, []document.Problem) {
 	tree, problems := document.Parse(name, source)
 	if tree == nil {
 		return nil, problems
 	}
 	d := &Design{}
-	if problems = append(problems, tree.Decode(d)...); len(problems) > 0 {
-		return nil, problems
+	problems = append(problems, tree.Decode(d)...)
+	problems = append(problems, check(d)...)
+	if len(problems) > 0 {
+		return nil, document.Limit(problems)
 	}
 	return d, nil
 }

@@ -7,10 +7,15 @@ import (
 
 // Design is one dwelling and its ventilation, as one *.vent.toml file gives it.
 // A pointer field is an optional input: nil means that the file does not say.
+//
+// A tag range bounds a figure beyond its type: "positive" is more than zero,
+// "any" takes negative figures too, and "1..20" is from 1 to 20. Without it a
+// ratio lies in 0 % to 100 %, a temperature is free, and any other figure is
+// zero or more. No length is over 10 km.
 type Design struct {
 	document.Ref `toml:"-"`
 
-	Format           int                `toml:"format,required"`
+	Format           int                `toml:"format,required" range:"any"` // of the file: 1
 	Project          *Project           `toml:"project,required"`
 	Dwelling         *Dwelling          `toml:"dwelling,required"`
 	Rooms            []*Room            `toml:"room"`
@@ -26,6 +31,8 @@ type Design struct {
 	Commissioning    *Commissioning     `toml:"commissioning"`
 	StatedDistances  []*StatedDistance  `toml:"stated_distance"`
 	Variances        []*Variance        `toml:"variance"`
+
+	byID map[string]any
 }
 
 // Thing is what every named part of a design shares. Ids are unique over the
@@ -55,14 +62,14 @@ type Project struct {
 type Dwelling struct {
 	document.Ref `toml:"-"`
 
-	FloorArea      *q.Area        `toml:"floor_area"` // conditioned, all storeys
-	Volume         *q.Volume      `toml:"volume"`
-	Bedrooms       *int           `toml:"bedrooms"`
-	Occupants      *int           `toml:"occupants"`
-	Storeys        *float64       `toml:"storeys"`
-	Height         *q.Length      `toml:"height"` // lowest to highest above-grade point of the pressure boundary
+	FloorArea      *q.Area        `toml:"floor_area" range:"positive"` // conditioned, all storeys
+	Volume         *q.Volume      `toml:"volume" range:"positive"`
+	Bedrooms       *int           `toml:"bedrooms" range:"0..100"`
+	Occupants      *int           `toml:"occupants" range:"0..1000"`
+	Storeys        *float64       `toml:"storeys" range:"positive"`
+	Height         *q.Length      `toml:"height" range:"positive"` // lowest to highest above-grade point of the pressure boundary
 	ClimateZone    *string        `toml:"climate_zone"`
-	Elevation      *q.Length      `toml:"elevation"` // above sea level
+	Elevation      *q.Length      `toml:"elevation" range:"any"` // above sea level
 	WinterOutdoor  *q.Temperature `toml:"winter_outdoor"`
 	SummerOutdoor  *q.Temperature `toml:"summer_outdoor"`
 	SummerWetBulb  *q.Temperature `toml:"summer_wet_bulb"`
@@ -70,9 +77,9 @@ type Dwelling struct {
 	SummerIndoor   *q.Temperature `toml:"summer_indoor"`
 	WinterHumidity *q.Ratio       `toml:"winter_humidity"` // indoor relative humidity
 	SummerHumidity *q.Ratio       `toml:"summer_humidity"`
-	AttachedShare  *q.Ratio       `toml:"attached_share"` // of the envelope, against other dwellings or garages
-	SnowDepth      *q.Length      `toml:"snow_depth"`     // expected on the ground
-	FloodLevel     *q.Length      `toml:"flood_level"`    // above the site datum; absent outside a flood hazard area
+	AttachedShare  *q.Ratio       `toml:"attached_share"`          // of the envelope, against other dwellings or garages
+	SnowDepth      *q.Length      `toml:"snow_depth"`              // expected on the ground
+	FloodLevel     *q.Length      `toml:"flood_level" range:"any"` // above the site datum; absent outside a flood hazard area
 	Leakage        *Leakage       `toml:"leakage"`
 }
 
@@ -80,11 +87,11 @@ type Dwelling struct {
 type Leakage struct {
 	document.Ref `toml:"-"`
 
-	Flow50        *q.Flow      `toml:"flow_50"`
-	AirChanges50  *q.AirChange `toml:"air_changes_50"`
-	Exponent      *float64     `toml:"exponent"`
+	Flow50        *q.Flow      `toml:"flow_50" range:"positive"`
+	AirChanges50  *q.AirChange `toml:"air_changes_50" range:"positive"`
+	Exponent      *float64     `toml:"exponent" range:"0.5..1"`
 	Basis         *Evidence    `toml:"basis"`
-	WeatherFactor *float64     `toml:"weather_factor"`
+	WeatherFactor *float64     `toml:"weather_factor" range:"positive"`
 	WeatherSource *string      `toml:"weather_source"`
 }
 
@@ -93,14 +100,14 @@ type Room struct {
 	Thing
 
 	Use          RoomUse        `toml:"use,required"`
-	Area         *q.Area        `toml:"area"`
-	Height       *q.Length      `toml:"height"`
-	Storey       *int           `toml:"storey"`
+	Area         *q.Area        `toml:"area" range:"positive"`
+	Height       *q.Length      `toml:"height" range:"positive"`
+	Storey       *int           `toml:"storey" range:"any"`
 	Conditioned  *bool          `toml:"conditioned"`
 	LowestTemp   *q.Temperature `toml:"lowest_temperature"`
 	PassageArea  *q.Area        `toml:"open_passage_area"` // permanent openings to adjoining rooms
 	DoorUndercut *q.Length      `toml:"door_undercut"`
-	DoorWidth    *q.Length      `toml:"door_width"`
+	DoorWidth    *q.Length      `toml:"door_width" range:"positive"`
 	TransferArea *q.Area        `toml:"transfer_area"` // free area of transfer grilles
 	LocalExhaust *LocalExhaust  `toml:"local_exhaust"`
 }
@@ -122,8 +129,8 @@ type Wall struct {
 
 	From   *Point    `toml:"from"`
 	To     *Point    `toml:"to"`
-	Grade  *q.Length `toml:"grade"`  // finished ground at the wall, above the site datum
-	Height *q.Length `toml:"height"` // top of the wall above that ground
+	Grade  *q.Length `toml:"grade" range:"any"`       // finished ground at the wall, above the site datum
+	Height *q.Length `toml:"height" range:"positive"` // top of the wall above that ground
 }
 
 // Point is a place on the plan: x and y from the site datum.
@@ -146,15 +153,15 @@ type Line struct {
 type Placement struct {
 	Wall       *Link[Wall] `toml:"wall"`
 	FromLeft   *q.Length   `toml:"from_left"`
-	AboveGrade *q.Length   `toml:"above_grade"`
+	AboveGrade *q.Length   `toml:"above_grade" range:"any"`
 	Roof       *bool       `toml:"roof"`
 	At         *Point      `toml:"at"`
 	Along      []Point     `toml:"along"`
 	Outline    []Point     `toml:"outline"`
-	Level      *q.Length   `toml:"level"` // of the shape's centre, above the site datum
-	Diameter   *q.Length   `toml:"diameter"`
-	Width      *q.Length   `toml:"width"`
-	Height     *q.Length   `toml:"height"`
+	Level      *q.Length   `toml:"level" range:"any"` // of the shape's centre, above the site datum
+	Diameter   *q.Length   `toml:"diameter" range:"positive"`
+	Width      *q.Length   `toml:"width" range:"positive"`
+	Height     *q.Length   `toml:"height" range:"positive"`
 }
 
 // BuildingOpening is a window, door or other opening into the building that is
@@ -178,7 +185,7 @@ type Opening struct {
 	FittingListed    *bool               `toml:"fitting_listed"` // listed combination fitting, installed by its maker's instructions
 	AirFrom          *AirOrigin          `toml:"air_from"`
 	Flow             *q.Flow             `toml:"flow"`
-	ScreenOpening    *q.Length           `toml:"screen_opening"` // largest dimension of a mesh opening
+	ScreenOpening    *q.Length           `toml:"screen_opening" range:"positive"` // largest dimension of a mesh opening
 	Screened         *bool               `toml:"screened"`
 	CorrosionProof   *bool               `toml:"corrosion_resistant"`
 	WeatherProtected *bool               `toml:"weather_protected"`
@@ -186,9 +193,11 @@ type Opening struct {
 	Discharges       *DischargeDirection `toml:"discharges"`
 	OverWalkway      *bool               `toml:"over_walkway"` // blows onto a walkway
 	Labelled         *bool               `toml:"labelled"`
-	FreeArea         *q.Area             `toml:"free_area"`
-	SurfaceBelow     *q.Length           `toml:"surface_below"` // level of the nearest lasting flat surface below, above grade
-	ServiceReach     *q.Length           `toml:"service_reach"` // height above standing surface for cleaning
+	FreeArea         *q.Area             `toml:"free_area" range:"positive"`
+	Loss             *q.Pressure         `toml:"loss"`                      // of the hood with its screen and damper ...
+	LossFlow         *q.Flow             `toml:"loss_at" range:"positive"`  // ... at this flow
+	SurfaceBelow     *q.Length           `toml:"surface_below" range:"any"` // level of the nearest lasting flat surface below, above grade
+	ServiceReach     *q.Length           `toml:"service_reach"`             // height above standing surface for cleaning
 	UnderDeck        *bool               `toml:"under_deck"`
 	FromCorner       *q.Length           `toml:"from_corner"`
 }
@@ -216,18 +225,18 @@ type Ventilator struct {
 	Mounting              *Mounting      `toml:"mounting"`
 	SupplyFlow            *q.Flow        `toml:"supply_flow"`  // outdoor air delivered while running
 	ExtractFlow           *q.Flow        `toml:"extract_flow"` // air taken from the house while running
-	MinutesPerHour        *q.Duration    `toml:"minutes_per_hour"`
-	Cycle                 *q.Duration    `toml:"cycle"` // one on-off cycle; at most the segment a code tests
+	MinutesPerHour        *q.Duration    `toml:"minutes_per_hour" range:"0..60 min"`
+	Cycle                 *q.Duration    `toml:"cycle" range:"positive"` // one on-off cycle; at most the segment a code tests
 	OnTime                *q.Duration    `toml:"on_time"`
-	DefrostMinutes        *q.Duration    `toml:"defrost_minutes"` // per hour, at winter design, not exchanging
+	DefrostMinutes        *q.Duration    `toml:"defrost_minutes" range:"0..60 min"` // per hour, at winter design, not exchanging
 	Control               *ControlKind   `toml:"control"`
 	ManualOverride        *bool          `toml:"manual_override"`
 	ControlLabelled       *bool          `toml:"control_labelled"`
-	Certified             *bool          `toml:"certified"`             // listed for airflow by a third party
-	RatedFlow             *q.Flow        `toml:"rated_flow"`            // listed flow ...
-	RatedPressure         *q.Pressure    `toml:"rated_pressure"`        // ... at this external static pressure
-	MeetsMakerDuctDesign  *bool          `toml:"ducts_by_maker_design"` // ducts meet the maker's design criteria
-	WillMeasure           *bool          `toml:"flow_to_be_measured"`   // installed flow will be measured
+	Certified             *bool          `toml:"certified"`                   // listed for airflow by a third party
+	RatedFlow             *q.Flow        `toml:"rated_flow" range:"positive"` // listed flow ...
+	RatedPressure         *q.Pressure    `toml:"rated_pressure"`              // ... at this external static pressure
+	MeetsMakerDuctDesign  *bool          `toml:"ducts_by_maker_design"`       // ducts meet the maker's design criteria
+	WillMeasure           *bool          `toml:"flow_to_be_measured"`         // installed flow will be measured
 	SupplyFan             []FanPoint     `toml:"supply_fan"`
 	ExtractFan            []FanPoint     `toml:"extract_fan"`
 	Power                 *q.Power       `toml:"power"`
@@ -238,8 +247,8 @@ type Ventilator struct {
 	Frost                 *FrostKind     `toml:"frost_protection"`
 	FrostTo               *q.Temperature `toml:"frost_protection_to"`
 	Drain                 *DrainKind     `toml:"drain"`
-	DrainSize             *q.Length      `toml:"drain_size"`
-	DrainSlope            *q.Slope       `toml:"drain_slope"`
+	DrainSize             *q.Length      `toml:"drain_size" range:"positive"`
+	DrainSlope            *q.Slope       `toml:"drain_slope" range:"any"`
 	DrainTrap             *bool          `toml:"drain_trap"`
 	Loudness              *q.Loudness    `toml:"loudness"`
 	Supply                *SupplyJoint   `toml:"supply_joins"`
@@ -248,15 +257,28 @@ type Ventilator struct {
 	Isolated              *bool          `toml:"vibration_isolated"`
 	DistributesToBedrooms *bool          `toml:"supplies_every_bedroom"`
 	JoinUpstream          *q.Length      `toml:"joint_upstream_of_blower"`
-	Width                 *q.Length      `toml:"width"`
-	Depth                 *q.Length      `toml:"depth"`
-	Height                *q.Length      `toml:"height"`
+	Width                 *q.Length      `toml:"width" range:"positive"`
+	Depth                 *q.Length      `toml:"depth" range:"positive"`
+	Height                *q.Length      `toml:"height" range:"positive"`
+	Low                   *Setting       `toml:"low"` // reduced setting; supply_flow and extract_flow are the normal one
+	Boost                 *Setting       `toml:"boost"`
 	Filters               []*Filter      `toml:"filter"`
 	Access                *Access        `toml:"access"`
 }
 
-// FanPoint is one point of a fan curve.
+// Setting is what a ventilator moves at another than its normal setting.
+type Setting struct {
+	document.Ref `toml:"-"`
+
+	SupplyFlow  *q.Flow `toml:"supply_flow"`
+	ExtractFlow *q.Flow `toml:"extract_flow"`
+}
+
+// FanPoint is one point of a fan curve: the flow that the fan moves against a
+// static pressure. The points of a curve stand in the order of rising flow.
 type FanPoint struct {
+	document.Ref `toml:"-"`
+
 	Flow     q.Flow     `toml:"flow,required"`
 	Pressure q.Pressure `toml:"pressure,required"`
 }
@@ -266,13 +288,13 @@ type Filter struct {
 	document.Ref `toml:"-"`
 
 	Airstream       *Airstream  `toml:"airstream"`
-	MERV            *int        `toml:"merv"`
+	MERV            *int        `toml:"merv" range:"1..20"`
 	UpstreamOfCore  *bool       `toml:"upstream_of_core"`
 	ToolFree        *bool       `toml:"tool_free"`
 	Reach           *q.Length   `toml:"reach"` // height of the filter door above the standing surface
-	ServiceInterval *q.Duration `toml:"service_interval"`
+	ServiceInterval *q.Duration `toml:"service_interval" range:"positive"`
 	PullSpace       *q.Length   `toml:"pull_space"` // clear space in the direction it slides out
-	Length          *q.Length   `toml:"length"`
+	Length          *q.Length   `toml:"length" range:"positive"`
 }
 
 // Access is how a ventilator is reached and served.
@@ -282,14 +304,14 @@ type Access struct {
 	WorkingDepth        *q.Length `toml:"working_depth"` // level space in front of the control side
 	WorkingWidth        *q.Length `toml:"working_width"`
 	WorkingHeight       *q.Length `toml:"working_height"`
-	DoorWidth           *q.Length `toml:"door_width"`
-	DoorHeight          *q.Length `toml:"door_height"`
+	DoorWidth           *q.Length `toml:"door_width" range:"positive"`
+	DoorHeight          *q.Length `toml:"door_height" range:"positive"`
 	PassageLength       *q.Length `toml:"passage_length"`
 	PassageWidth        *q.Length `toml:"passage_width"`
 	PassageHeight       *q.Length `toml:"passage_height"`
-	PassageFloor        *q.Length `toml:"passage_floor_width"` // continuous solid floor
-	OpeningWidth        *q.Length `toml:"opening_width"`       // clear, for attics; rough framed under floors
-	OpeningLength       *q.Length `toml:"opening_length"`
+	PassageFloor        *q.Length `toml:"passage_floor_width"`            // continuous solid floor
+	OpeningWidth        *q.Length `toml:"opening_width" range:"positive"` // clear, for attics; rough framed under floors
+	OpeningLength       *q.Length `toml:"opening_length" range:"positive"`
 	ThroughOpening      *bool     `toml:"served_through_opening"`
 	RemovesConstruction *bool     `toml:"blocked_by_construction"` // must permanent construction or other equipment come out?
 	Light               *bool     `toml:"light"`
@@ -313,7 +335,7 @@ type Terminal struct {
 	Loss         *q.Pressure `toml:"loss"`
 	LossFlow     *q.Flow     `toml:"loss_at"` // flow at which the loss is stated
 	AboveFloor   *q.Length   `toml:"above_floor"`
-	Diameter     *q.Length   `toml:"diameter"`
+	Diameter     *q.Length   `toml:"diameter" range:"positive"`
 	FromReturn   *q.Length   `toml:"from_return_grille"`
 	FromCooktop  *q.Length   `toml:"from_cooktop"`
 	GreaseFilter *bool       `toml:"grease_filter"`
@@ -327,13 +349,14 @@ type Duct struct {
 	From          *string              `toml:"from"` // id where the air enters
 	To            *string              `toml:"to"`   // id where the air leaves
 	Material      *Material            `toml:"material"`
-	Diameter      *q.Length            `toml:"diameter"`
-	Width         *q.Length            `toml:"width"`
-	Height        *q.Length            `toml:"height"`
+	Diameter      *q.Length            `toml:"diameter" range:"positive"`
+	Width         *q.Length            `toml:"width" range:"positive"`
+	Height        *q.Length            `toml:"height" range:"positive"`
 	Length        *q.Length            `toml:"length"`
+	FlatOval      *bool                `toml:"flat_oval"`   // width and height are the axes of an oval
 	Compression   *q.Ratio             `toml:"compression"` // of flexible duct, against fully stretched
 	Flow          *q.Flow              `toml:"flow"`
-	Elbows        *int                 `toml:"elbows"`
+	Elbows        *int                 `toml:"elbows" range:"0..1000"`
 	Fittings      []*Fitting           `toml:"fitting"`
 	ExtraLoss     *q.Pressure          `toml:"extra_loss"`
 	ExtraLossFlow *q.Flow              `toml:"extra_loss_at"`
@@ -341,10 +364,10 @@ type Duct struct {
 	VaporRetarder *bool                `toml:"vapor_retarder"`
 	Place         *DuctPlace           `toml:"place"`
 	Slope         *q.Slope             `toml:"slope"`
-	SlopesTo      *string              `toml:"slopes_to"`
+	SlopesTo      *SlopeEnd            `toml:"slopes_to"`
 	Sealed        *bool                `toml:"sealed"`
 	Supported     *bool                `toml:"supported"`
-	Over          *string              `toml:"over"`
+	Over          *DuctOver            `toml:"over"` // what it passes over
 }
 
 // Fitting is a number of like fittings in a duct.
@@ -352,8 +375,8 @@ type Fitting struct {
 	document.Ref `toml:"-"`
 
 	Kind             string    `toml:"kind,required"`
-	Count            *int      `toml:"count"`
-	LossCoefficient  *float64  `toml:"loss_coefficient"`
+	Count            *int      `toml:"count" range:"1..1000"`
+	LossCoefficient  *float64  `toml:"loss_coefficient" range:"any"`
 	EquivalentLength *q.Length `toml:"equivalent_length"`
 }
 
@@ -383,8 +406,8 @@ type Commissioning struct {
 	Accuracy        *q.Ratio    `toml:"accuracy"`
 	SupplyFlow      *q.Flow     `toml:"supply_flow"`
 	ExtractFlow     *q.Flow     `toml:"extract_flow"`
-	SupplyPressure  *q.Pressure `toml:"supply_pressure"`
-	ExtractPressure *q.Pressure `toml:"extract_pressure"`
+	SupplyPressure  *q.Pressure `toml:"supply_pressure" range:"any"`
+	ExtractPressure *q.Pressure `toml:"extract_pressure" range:"any"`
 	Posted          *bool       `toml:"certificate_posted"`
 	Measured        []*Measured `toml:"measured"`
 }
@@ -405,7 +428,7 @@ type StatedDistance struct {
 	Between    []string  `toml:"between,required"` // two ids
 	Distance   *q.Length `toml:"distance"`         // shortest, in any direction
 	Horizontal *q.Length `toml:"horizontal"`
-	Rise       *q.Length `toml:"rise"` // bottom of the second above the top of the first; negative below
+	Rise       *q.Length `toml:"rise" range:"any"` // bottom of the second above the top of the first; negative below
 	Drawing    *string   `toml:"drawing"`
 }
 

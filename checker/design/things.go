@@ -34,15 +34,9 @@ type named interface{ thing() *Thing }
 
 func (t *Thing) thing() *Thing { return t }
 
-// Find gives a pointer to the thing with an id; nil when the design has none.
-func (d *Design) Find(id string) any {
-	for _, t := range d.Things() {
-		if t.(named).thing().ID == id {
-			return t
-		}
-	}
-	return nil
-}
+// Find gives a pointer to the thing with an id; nil when the design has none. It
+// knows the things that the design had when it was loaded.
+func (d *Design) Find(id string) any { return d.byID[id] }
 
 // Refer gives where a part of a design stands in its file. thing is a pointer
 // to any struct of this package that embeds document.Ref.

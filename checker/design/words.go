@@ -47,6 +47,10 @@ type (
 	Material string
 	// DuctPlace is the space a duct runs through.
 	DuctPlace string
+	// SlopeEnd is the end of a duct that lies lower.
+	SlopeEnd string
+	// DuctOver is what a duct passes over.
+	DuctOver string
 	// ApplianceKind is the kind of an appliance.
 	ApplianceKind string
 	// Fuel is what an appliance burns.
@@ -149,6 +153,12 @@ func (Material) Values() []string {
 func (DuctPlace) Values() []string {
 	return []string{"conditioned", "attic", "crawl-space", "garage", "basement-unconditioned", "outdoors"}
 }
+
+// Values lists the ends that a duct may slope to.
+func (SlopeEnd) Values() []string { return []string{"outdoors", "ventilator", "room", "none"} }
+
+// Values lists what a duct may pass over.
+func (DuctOver) Values() []string { return []string{"panelboard", "other", "nothing"} }
 
 // Values lists the kinds of appliances.
 func (ApplianceKind) Values() []string {

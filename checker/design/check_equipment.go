@@ -1,0 +1,83 @@
+package design
+
+import (
+	"slices"
+
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+// fittings refuses a combination fitting of more than its two halves.
+func (c *checker) fittings() {
+	halves := map[string][]*Opening{}
+	for _, o := range c.design.Openings {
+		if o.Fitting == nil {
+			continue
+		}
+		others := halves[*o.Fitting]
+		halves[*o.Fitting] = append(others, o)
+		switch {
+		case len(others) > 1:
+			c.report(o.Ref, "fitting", "", "found a third half of fitting %q, expected one intake and one exhaust", *o.Fitting)
+		case len(others) == 1 && others[0].Kind == o.Kind && o.Kind != "":
+			c.report(o.Ref, "fitting", "", "found a second %s in fitting %q, expected one intake and one exhaust", o.Kind, *o.Fitting)
+		}
+	}
+}
+
+// fans refuses fan curves that no fan has.
+func (c *checker) fans() {
+	for _, v := range c.design.Ventilators {
+		c.curve(v, "supply_fan", v.SupplyFan)
+		c.curve(v, "extract_fan", v.ExtractFan)
+	}
+}
+
+func (c *checker) curve(v *Ventilator, key string, points []FanPoint) {
+	points = slices.DeleteFunc(slices.Clone(points), func(p FanPoint) bool { return !p.Given("flow") || !p.Given("pressure") })
+	if len(points) == 1 {
+		c.report(v.Ref, key, "", "found 1 point, expected the 2 or more of a fan curve")
+	}
+	for i := 1; i < len(points); i++ {
+		before, p := points[i-1], points[i]
+		flow, pressure := q.Compare(float64(p.Flow), float64(before.Flow)), q.Compare(float64(p.Pressure), float64(before.Pressure))
+		switch {
+		case flow < 0:
+			c.report(p.Ref, "flow", "list the points from the smallest flow up", "found %s after %s, expected rising flows", c.print(p.Flow), c.print(before.Flow))
+		case pressure > 0:
+			c.report(p.Ref, "pressure", "", "found %s after %s, expected a pressure that falls as the flow rises", c.print(p.Pressure), c.print(before.Pressure))
+		case flow == 0 && pressure == 0:
+			c.report(p.Ref, "flow", "", "found the same point twice, expected another flow or pressure")
+		}
+	}
+}
+
+// running refuses times of running that contradict each other.
+func (c *checker) running() {
+	for _, v := range c.design.Ventilators {
+		part := v.OnTime != nil && v.Cycle != nil && q.Compare(float64(*v.OnTime), float64(*v.Cycle)) < 0
+		if v.OnTime != nil && v.Cycle != nil && q.Compare(float64(*v.OnTime), float64(*v.Cycle)) > 0 {
+			c.report(v.Ref, "on_time", "", "found %s, expected at most %s, the whole cycle", c.print(*v.OnTime), c.print(*v.Cycle))
+		}
+		if v.Control == nil || *v.Control != "continuous" {
+			continue
+		}
+		if v.MinutesPerHour != nil && q.Compare(float64(*v.MinutesPerHour), 3600) < 0 {
+			c.report(v.Ref, "minutes_per_hour", "", "found %s beside control = \"continuous\", expected 60 min or none", c.print(*v.MinutesPerHour))
+		}
+		if part {
+			c.report(v.Ref, "on_time", "", "found %s of %s beside control = \"continuous\", expected the whole cycle or none", c.print(*v.OnTime), c.print(*v.Cycle))
+		}
+	}
+}
+
+// climate refuses a wet-bulb temperature above the dry-bulb temperature.
+func (c *checker) climate() {
+	d := c.design.Dwelling
+	if d == nil || d.SummerWetBulb == nil || d.SummerOutdoor == nil {
+		return
+	}
+	if q.Compare(float64(*d.SummerWetBulb), float64(*d.SummerOutdoor)) > 0 {
+		c.report(d.Ref, "summer_wet_bulb", "", "found %s, expected at most %s, the summer_outdoor temperature",
+			c.print(*d.SummerWetBulb), c.print(*d.SummerOutdoor))
+	}
+}

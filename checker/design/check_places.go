@@ -1,0 +1,153 @@
+package design
+
+import (
+	"github.com/ventlint/ventlint/checker/document"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+// place is where one thing of the site is, and where the file says so.
+type place struct {
+	ref   document.Ref
+	where *Placement
+}
+
+// placed lists the things that have a place.
+func (c *checker) placed() []place {
+	var list []place
+	for _, o := range c.design.BuildingOpenings {
+		list = append(list, place{o.Ref, &o.Placement})
+	}
+	for _, o := range c.design.Openings {
+		list = append(list, place{o.Ref, &o.Placement})
+	}
+	for _, s := range c.design.Sources {
+		list = append(list, place{s.Ref, &s.Placement})
+	}
+	return list
+}
+
+func (c *checker) places() {
+	for _, p := range c.placed() {
+		c.onePlace(p)
+		c.along(p)
+		c.outline(p)
+		c.oneShape(p.ref)
+		c.onWall(p)
+	}
+}
+
+// onePlace refuses a thing that is in two places at once, and keys that say
+// nothing where it is.
+func (c *checker) onePlace(p place) {
+	given := ""
+	for _, key := range []string{"wall", "at", "along", "outline"} {
+		switch {
+		case !p.ref.Given(key):
+		case given != "":
+			c.report(p.ref, key, "", "found %s beside %s, expected one place", key, given)
+			return
+		default:
+			given = key
+		}
+	}
+	if onRoof := p.where.Roof != nil && *p.where.Roof; onRoof {
+		if given != "" && given != "at" {
+			c.report(p.ref, "roof", "", "found roof = true beside %s, expected one place", given)
+			return
+		}
+		given = "roof"
+	}
+	c.strayKeys(p, given)
+}
+
+// strayKeys refuses measures that belong to another sort of place: they would
+// count for nothing.
+func (c *checker) strayKeys(p place, given string) {
+	stray := []string{"from_left", "above_grade"}
+	if given == "wall" {
+		stray = []string{"level"}
+	}
+	for _, key := range stray {
+		if given != "" && p.ref.Given(key) {
+			c.report(p.ref, key, "", "found %s, which says nothing of a place given by %s", key, given)
+		}
+	}
+}
+
+func (c *checker) along(p place) {
+	if p.ref.Given("along") && len(p.where.Along) == 1 {
+		c.report(p.ref, "along", "", "found 1 point, expected the 2 or more of a line")
+	}
+}
+
+// outline refuses what is no area of the plan.
+func (c *checker) outline(p place) {
+	points := p.where.Outline
+	switch n := len(points); {
+	case n == 0:
+		return
+	case n < 3:
+		c.report(p.ref, "outline", "", "found %d points, expected the 3 or more of an area", n)
+		return
+	case n > mostWalls:
+		c.report(p.ref, "outline", "", "found %d points, expected at most %d", n, mostWalls)
+		return
+	}
+	sides := ringOf(points)
+	if area := sides.area(); area <= joint*joint && -area <= joint*joint {
+		c.report(p.ref, "outline", "", "the outline has no area, expected points around one")
+		return
+	}
+	if i, j, crossed := sides.crossing(); crossed {
+		c.report(p.ref, "outline", "", "the outline crosses or touches itself: its side %d meets side %d", j+1, i+1)
+	}
+}
+
+// oneShape refuses what is round and rectangular at once.
+func (c *checker) oneShape(ref document.Ref) {
+	if !ref.Given("diameter") {
+		return
+	}
+	for _, key := range []string{"width", "height"} {
+		if ref.Given(key) {
+			c.report(ref, "diameter", "", "found a diameter beside a %s, expected a round or a rectangular shape", key)
+			return
+		}
+	}
+}
+
+// onWall refuses a shape that reaches beyond its wall.
+func (c *checker) onWall(p place) {
+	w := p.where
+	wall := w.Wall.Target()
+	if wall == nil {
+		return
+	}
+	if length, ok := wall.length(); ok && w.FromLeft != nil && *w.FromLeft >= 0 {
+		half := halfOf(w.Width, w.Diameter)
+		if left, right := *w.FromLeft-half, *w.FromLeft+half; beyond(-left) || beyond(right-length) {
+			c.report(p.ref, "from_left", "", "reaches from %s to %s along %s, expected within 0 and %s",
+				c.print(left), c.print(right), Label(wall), c.print(length))
+		}
+	}
+	if wall.Height != nil && w.AboveGrade != nil {
+		if top := *w.AboveGrade + halfOf(w.Height, w.Diameter); beyond(top - *wall.Height) {
+			c.report(p.ref, "above_grade", "", "reaches up to %s, expected at most %s, the height of %s",
+				c.print(top), c.print(*wall.Height), Label(wall))
+		}
+	}
+}
+
+// halfOf is half of the side or diameter that is given; zero without either.
+func halfOf(side, diameter *q.Length) q.Length {
+	switch {
+	case side != nil:
+		return *side / 2
+	case diameter != nil:
+		return *diameter / 2
+	}
+	return 0
+}
+
+// beyond tells whether something reaches further than rounding explains.
+func beyond(by q.Length) bool { return by > 0.001 }
