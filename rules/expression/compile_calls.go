@@ -8,6 +8,7 @@ import (
 
 // call settles a call with plain arguments.
 func (c *compiler) call(n *ast.CallNode) term {
+	c.notLiteral(place(n.Location()))
 	at := c.source.called(place(n.Location()))
 	switch callee := n.Callee.(type) {
 	case *ast.MemberNode:

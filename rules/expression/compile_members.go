@@ -15,8 +15,12 @@ func (c *compiler) member(n *ast.MemberNode) term {
 	}
 	if id, ok := n.Node.(*ast.IdentifierNode); ok && (id.Value == "limit" || id.Value == "table") {
 		if key, ok := n.Property.(*ast.StringNode); ok {
+			c.notLiteral(place(key.Location()))
 			return c.packMember(id.Value, key.Value, place(id.Location()).with(at))
 		}
+	}
+	if _, ok := n.Property.(*ast.StringNode); ok {
+		c.notLiteral(place(n.Property.Location()))
 	}
 	of := c.term(n.Node)
 	switch property := n.Property.(type) {

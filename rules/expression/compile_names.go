@@ -48,6 +48,13 @@ func (c *compiler) name(n *ast.IdentifierNode) term {
 	return nil
 }
 
+// notLiteral refuses a quantity where a name belongs: to the parser it is one.
+func (c *compiler) notLiteral(at span) {
+	if _, ok := c.source.literals[at.from]; ok {
+		c.fail(at, "", "unexpected %s, expected a name", c.quote(at))
+	}
+}
+
 // subject settles a variable of the rule.
 func (c *compiler) subject(at span, index int, v Variable) term {
 	kind, _, ok := shapeOf(v.Type)
@@ -82,6 +89,7 @@ func (c *compiler) unknownName(name string, at span) {
 // let settles `let name = definition; body`.
 func (c *compiler) let(n *ast.VariableDeclaratorNode) term {
 	at := place(n.Location())
+	c.notLiteral(at)
 	if err := c.language.CheckName(n.Name); err != nil {
 		c.fail(at, "", "%v", err)
 	}
@@ -111,8 +119,7 @@ func (c *compiler) taken(name, wanted string, at span) {
 func (c *compiler) element(n *ast.PointerNode) term {
 	at := place(n.Location())
 	if n.Name != "" {
-		at.to += len([]rune(n.Name))
-		c.fail(at, "", "\"#%s\" is not part of the language", n.Name)
+		c.fail(at, "a key of the element is #.key, or .key for short", `found "#" with a name, expected it alone`)
 	}
 	if len(c.loops) == 0 {
 		c.fail(at, "", `"#" stands only in the condition of all, any, count and their like`)

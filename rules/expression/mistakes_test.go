@@ -87,6 +87,11 @@ var mistakes = []struct{ text, message, hint string }{
 	{"«inlet.x in [1 cfm]»", `"inlet.x" is a length and "[1 cfm]" holds a flow: it cannot be in that list`, ""},
 	{"[inlet.x, «inlet.flow»][0] == inlet.flow", `"inlet.x" is a length and "inlet.flow" is a flow, "list element 2" expected both to be the same`, ""},
 	// units
+	{"inlet.«10 ft» > 1 m", `unexpected "10 ft", expected a name`, ""},
+	{"limit.«10 ft» > 1 m", `unexpected "10 ft", expected a name`, ""},
+	{"table.«10 ft»(1) > 1 m", `unexpected "10 ft", expected a name`, ""},
+	{"«10 ft»(1) > 1 m", `unexpected "10 ft", expected a name`, ""},
+	{"let «10 ft» = 1; true", `unexpected "10 ft", expected a name`, ""},
 	{"inlet.x > 10 «parsec»", `unknown unit "parsec"`, ""},
 	{"inlet.flow > 10 «cfn»", `unknown unit "cfn"`, `did you mean "cfm"?`},
 	{"inlet.x > 10 «ft_»", `unknown unit "ft_"`, `did you mean "ft"?`},
@@ -126,7 +131,7 @@ var mistakes = []struct{ text, message, hint string }{
 	{"«vents[inlet.number]» == inlet", "expected a key such as .id or a whole number such as [0]", ""},
 	{"len(«[]») > 1", "the list is empty", ""},
 	{"«#» == 1", `unexpected "#"`, ""},
-	{"all(vents, «#index» > 1)", `"#index" is not part of the language`, ""},
+	{"all(vents, «#»index > 1)", `found "#" with a name, expected it alone`, "a key of the element is #.key, or .key for short"},
 	{"vents«[0:1]» == vents", "a part of a list cannot be taken, expected one element such as [0]", ""},
 	// not part of the language
 	{"inlet.flow == «nil»", `"nil" is not part of the language`, "ask with known(...), or give another value with ??"},

@@ -3,6 +3,7 @@ package expression
 import (
 	"errors"
 	"reflect"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -264,10 +265,12 @@ func ruleNames() Names {
 }
 
 func newLanguage(t testing.TB) *Language {
-	l, err := New(vocabulary())
+	l, err := theLanguage()
 	require.NoError(t, err)
 	return l
 }
+
+var theLanguage = sync.OnceValues(func() (*Language, error) { return New(vocabulary()) })
 
 // newScope has vent a as inlet and vent b, which lacks most keys, as outlet.
 func newScope(t testing.TB) *Scope {
