@@ -190,7 +190,7 @@ func anchorOf(d *design.Design, things []any) document.Ref {
 func firstRead(parts []expression.Comparison) (expression.Read, bool) {
 	for _, p := range parts {
 		for _, read := range p.Reads {
-			if read.Key != "" && read.Ref.Given(read.Key) {
+			if read.Ref.Leaf(read.Key) {
 				return read, true
 			}
 		}

@@ -32,3 +32,10 @@ func (r Ref) Child(key string) Ref {
 	}
 	return Ref{r.tree, c}
 }
+
+// Leaf tells whether the table gives a key that holds no table: the most
+// specific place that a finding can point at.
+func (r Ref) Leaf(key string) bool {
+	c := r.child(key)
+	return c != nil && c.kind != table && !(c.kind == array && len(c.children) > 0 && c.children[0].kind == table)
+}
