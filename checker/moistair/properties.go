@@ -39,7 +39,7 @@ func (s State) RelativeHumidity() q.Ratio {
 // 0.01 C it is the frost point. Air with less vapor than ice at -100 C gives off
 // has its dew point given as -100 C.
 func (s State) DewPoint() q.Temperature {
-	return q.Temperature(saturatedAt(vaporOf(s.humidity, s.pressure)))
+	return q.Temperature(min(s.dryBulb, saturatedAt(vaporOf(s.humidity, s.pressure))))
 }
 
 // Enthalpy is h = 1006 t + W (2501000 + 1860 t) J/kg, t in C: perfect gases, by

@@ -21,7 +21,7 @@ const molarRatio = 0.621945
 // State is moist air at one place. Only the From functions and the results of
 // this package make one, so that every State holds air that can exist: between
 // Coldest and Hottest, LowestPressure and HighestPressure, and not above
-// saturation. The zero State is no air: all its methods but DewPoint give zero.
+// saturation. The zero State is no air: all its properties are zero.
 type State struct {
 	dryBulb  float64 // K
 	humidity float64 // kg/kg
@@ -31,48 +31,58 @@ type State struct {
 // FromHumidityRatio is air of a dry bulb, humidity ratio and total pressure. The
 // humidity ratio may be from 0 to that of saturated air.
 func FromHumidityRatio(dryBulb q.Temperature, w HumidityRatio, p q.Pressure) (State, error) {
-	if err := checkAir(dryBulb, p); err != nil {
+	s, err := dryAir(dryBulb, p)
+	if err != nil {
 		return State{}, err
 	}
-	most := HumidityRatio(saturatedRatio(float64(dryBulb), float64(p)))
+	most := HumidityRatio(saturatedRatio(s.dryBulb, s.pressure))
 	if err := bounds.Check("humidity ratio", w, 0, most); err != nil {
 		return State{}, err
 	}
-	return State{float64(dryBulb), float64(bounds.Clamp(w, 0, most)), float64(p)}, nil
+	s.humidity = float64(bounds.Clamp(w, 0, most))
+	return s, nil
 }
 
 // FromRelativeHumidity is air of a dry bulb, relative humidity (0 to 1, vapor
 // pressure over saturation pressure; over ice below 0.01 C) and total pressure:
 // W = 0.621945 pw/(p - pw). Source: ASHRAE Fundamentals, chapter 1, from memory.
 func FromRelativeHumidity(dryBulb q.Temperature, rh q.Ratio, p q.Pressure) (State, error) {
-	if err := checkAir(dryBulb, p); err != nil {
+	s, err := dryAir(dryBulb, p)
+	if err != nil {
 		return State{}, err
 	}
 	if err := bounds.Check("relative humidity", rh, 0, 1); err != nil {
 		return State{}, err
 	}
-	vapor := float64(bounds.Clamp(rh, 0, 1)) * saturation(float64(dryBulb))
-	return State{float64(dryBulb), ratioOf(vapor, float64(p)), float64(p)}, nil
+	s.humidity = ratioOf(float64(bounds.Clamp(rh, 0, 1))*saturation(s.dryBulb), s.pressure)
+	return s, nil
 }
 
 // FromDewPoint is air of a dry bulb, dew point (frost point below 0.01 C; at
 // least -100 C and at most the dry bulb) and total pressure.
 func FromDewPoint(dryBulb, dewPoint q.Temperature, p q.Pressure) (State, error) {
-	if err := checkAir(dryBulb, p); err != nil {
+	s, err := dryAir(dryBulb, p)
+	if err != nil {
 		return State{}, err
 	}
-	if err := bounds.Check("dew point", dewPoint, coldestSaturation, dryBulb); err != nil {
+	if err := bounds.Check("dew point", dewPoint, coldestSaturation, s.DryBulb()); err != nil {
 		return State{}, err
 	}
-	w := ratioOf(saturation(float64(min(dewPoint, dryBulb))), float64(p))
-	return State{float64(dryBulb), w, float64(p)}, nil
+	s.humidity = saturatedRatio(min(float64(dewPoint), s.dryBulb), s.pressure)
+	return s, nil
 }
 
-func checkAir(dryBulb q.Temperature, p q.Pressure) error {
+// dryAir is air without vapor yet. A value at an end of the range may lie beyond
+// it by rounding.
+func dryAir(dryBulb q.Temperature, p q.Pressure) (State, error) {
 	if err := bounds.Check("dry bulb temperature", dryBulb, Coldest, Hottest); err != nil {
-		return err
+		return State{}, err
 	}
-	return bounds.Check("air pressure", p, LowestPressure, HighestPressure)
+	if err := bounds.Check("air pressure", p, LowestPressure, HighestPressure); err != nil {
+		return State{}, err
+	}
+	t := bounds.Clamp(dryBulb, Coldest, Hottest)
+	return State{float64(t), 0, float64(bounds.Clamp(p, LowestPressure, HighestPressure))}, nil
 }
 
 // check refuses the zero State.

@@ -56,9 +56,9 @@ type saturated struct {
 
 func TestArithmeticOnTheEquations(t *testing.T) {
 	var f struct {
-		Saturated     []saturated
-		Triple        struct{ Temperature, Pressure float64 }
-		HylandWexler  struct{ Temperature, Pressure float64 } `toml:"hyland_wexler"`
+		Saturated    []saturated
+		Triple       struct{ Temperature, Pressure float64 }
+		HylandWexler struct{ Temperature, Pressure float64 } `toml:"hyland_wexler"`
 	}
 	readPublished(t, "derived", &f)
 	require.Len(t, f.Saturated, 8)

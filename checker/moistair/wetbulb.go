@@ -17,17 +17,18 @@ import (
 // A wet bulb above the dry bulb, or below that of dry air, is an error. Source:
 // ASHRAE Fundamentals, chapter 1, equations 33 and 35 (from memory).
 func FromWetBulb(dryBulb, wetBulb q.Temperature, p q.Pressure) (State, error) {
-	if err := checkAir(dryBulb, p); err != nil {
+	s, err := dryAir(dryBulb, p)
+	if err != nil {
 		return State{}, err
 	}
-	if err := bounds.Check("wet bulb temperature", wetBulb, coldestSaturation, dryBulb); err != nil {
+	if err := bounds.Check("wet bulb temperature", wetBulb, coldestSaturation, s.DryBulb()); err != nil {
 		return State{}, err
 	}
-	w := wetBulbRatio(float64(dryBulb), float64(min(wetBulb, dryBulb)), float64(p))
-	if w < 0 {
+	s.humidity = wetBulbRatio(s.dryBulb, min(float64(wetBulb), s.dryBulb), s.pressure)
+	if s.humidity < 0 {
 		return State{}, fmt.Errorf("wet bulb temperature %q is below that of dry air at %s", wetBulb.String(), dryBulb)
 	}
-	return State{float64(dryBulb), w, float64(p)}, nil
+	return s, nil
 }
 
 // WetBulb is the thermodynamic wet bulb, the inverse of FromWetBulb. For a
