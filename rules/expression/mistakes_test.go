@@ -154,6 +154,7 @@ var mistakes = []struct{ text, message, hint string }{
 	{"1 < inlet.number < 3 «<» 4", "comparisons cannot be chained", "write a < b and b < c"},
 	{"inlet.open ?: true«»", `"?:" needs a value between its signs`, ""},
 	{"inlet.open ʬ true", `unexpected "ʬ"`, ""},
+	{"all(vents, .flow >«#» 0 cfm)", `found "#" with a name, expected it alone`, "a key of the element is #.key, or .key for short"},
 	// syntax
 	{"«»", "the expression is empty", ""},
 	{"inlet.x >", "the expression ends too early", ""},
