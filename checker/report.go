@@ -58,9 +58,11 @@ type Limit struct {
 
 // Subject is one thing that a rule was asked of.
 type Subject struct {
-	Name  string // as the rule calls it, such as "intake"
-	Label string // for people: `intake "fresh"`
-	ID    string // id in the design; empty for things without one
+	Name     string // as the rule calls it, such as "intake"
+	Label    string // for people: `intake "fresh"`
+	ID       string // id in the design; empty for things without one
+	Position document.Position
+	Pointer  string // JSON pointer into the design
 }
 
 // Comparison is one compared pair of values, printed in the design's units.

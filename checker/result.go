@@ -46,7 +46,8 @@ func subjects(rule *rules.Compiled, j rules.Judgement) []Subject {
 	names := rule.Each()
 	var list []Subject
 	for i, thing := range j.Subjects {
-		list = append(list, Subject{Name: names[i].Name, Label: design.Label(thing), ID: idOf(thing)})
+		at := design.Refer(thing)
+		list = append(list, Subject{Name: names[i].Name, Label: design.Label(thing), ID: idOf(thing), Position: at.Position(), Pointer: at.Pointer()})
 	}
 	return list
 }
@@ -98,7 +99,7 @@ func comparisons(j rules.Judgement, units quantity.System) []Comparison {
 func comparison(p expression.Comparison, units quantity.System) Comparison {
 	c := Comparison{Text: p.Text, Operator: p.Operator, Holds: p.Truth == expression.True}
 	if p.Found != nil && p.Required != nil {
-		c.Found, c.Required = quantity.FormatPair(p.Found, p.Required, units)
+		c.Found, c.Required = pair(p.Found, p.Required, units)
 	}
 	if p.Difference != nil && p.Truth == expression.False {
 		c.Difference = quantity.Format(magnitude(p.Difference), units)

@@ -47,6 +47,11 @@ func subject(name, label, id string) checker.Subject {
 	return checker.Subject{Name: name, Label: label, ID: id}
 }
 
+func placedAt(s checker.Subject, at document.Position, pointer string) checker.Subject {
+	s.Position, s.Pointer = at, pointer
+	return s
+}
+
 func separationRule() *rules.Rule {
 	return &rules.Rule{
 		ID: "intake-exhaust-distance", Title: "Intake kept away from exhaust openings", Topic: "openings",
@@ -64,7 +69,8 @@ func failedSeparation() checker.Result {
 	return checker.Result{
 		Rule: separationRule(), Pack: "harbor-county",
 		Subjects: []checker.Subject{
-			subject("intake", `intake "fresh"`, "fresh"), subject("exhaust", `exhaust "stale"`, "stale"),
+			placedAt(subject("intake", `intake "fresh"`, "fresh"), at(40, 6, 13), "/opening/0"),
+			placedAt(subject("exhaust", `exhaust "stale"`, "stale"), at(48, 6, 13), "/opening/1"),
 		},
 		Outcome: rules.Fail, Level: rules.Error,
 		Message: `intake "fresh" is 6 ft 2 in from exhaust "stale"`,

@@ -87,7 +87,7 @@ func jsonResultOf(r checker.Result) jsonResult {
 		Rule: r.Rule.ID, Pack: r.Pack,
 		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: string(r.Rule.Due),
 		Outcome: string(r.Outcome), Level: string(r.Level), Message: r.Message,
-		Subjects:    each(r.Subjects, func(s checker.Subject) jsonSubject { return jsonSubject(s) }),
+		Subjects:    each(r.Subjects, jsonSubjectOf),
 		Position:    jsonPosition(inFile(r.Position)),
 		Pointer:     r.Pointer,
 		Fingerprint: fingerprint(&r),
@@ -102,6 +102,10 @@ func jsonResultOf(r checker.Result) jsonResult {
 		Basis:       each(r.Rule.Basis, jsonBasisOf),
 		Limits:      each(r.Limits, jsonLimitOf),
 	}
+}
+
+func jsonSubjectOf(s checker.Subject) jsonSubject {
+	return jsonSubject{Name: s.Name, Label: s.Label, ID: s.ID, Position: jsonPosition(inFile(s.Position)), Pointer: s.Pointer}
 }
 
 func same(s string) string { return s }

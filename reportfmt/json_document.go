@@ -91,9 +91,11 @@ type (
 	}
 
 	jsonSubject struct {
-		Name  string `json:"name"` // as the rule calls it
-		Label string `json:"label"`
-		ID    string `json:"id,omitempty"`
+		Name     string       `json:"name"` // as the rule calls it
+		Label    string       `json:"label"`
+		ID       string       `json:"id,omitempty"`
+		Position jsonPosition `json:"position"`
+		Pointer  string       `json:"pointer"`
 	}
 
 	// jsonPosition is on one line; the end column is one past the last character.

@@ -99,6 +99,9 @@ func required(c checker.Comparison) string {
 	words := map[string]string{
 		">=": "at least", "<=": "at most", ">": "more than", "<": "less than",
 		"!=": "other than", "==": "exactly", "in": "one of", "not in": "none of",
+		"contains": "text with", "does not contain": "text without",
+		"startsWith": "text that begins with", "does not start with": "text that does not begin with",
+		"endsWith": "text that ends with", "does not end with": "text that does not end with",
 	}
 	word, ok := words[c.Operator]
 	if !ok {
