@@ -2,6 +2,7 @@ package design
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/document"
@@ -48,6 +49,14 @@ func (c *checker) report(of document.Ref, key, hint, format string, args ...any)
 // print gives a quantity in the units of the design's reports.
 func (c *checker) print(quantity any) string { return q.Format(quantity, c.units) }
 
+// written is the value of a key as the file writes it.
+func (c *checker) written(of document.Ref, key string, value any) string {
+	if text, ok := of.Text(key); ok {
+		return strconv.Quote(text.Value)
+	}
+	return c.print(value)
+}
+
 // near names the id that was probably meant. It gives up where a file has more
 // mistakes than are listed.
 func (c *checker) near(id string, among []string) string {
@@ -61,7 +70,7 @@ func (c *checker) near(id string, among []string) string {
 	if len(among) == 0 || len(among) > few {
 		return ""
 	}
-	return "there is " + quoted(among)
+	return "it may be " + quoted(among)
 }
 
 func (c *checker) format() {

@@ -42,9 +42,9 @@ func (c *checker) curve(v *Ventilator, key string, points []FanPoint) {
 		flow, pressure := q.Compare(float64(p.Flow), float64(before.Flow)), q.Compare(float64(p.Pressure), float64(before.Pressure))
 		switch {
 		case flow < 0:
-			c.report(p.Ref, "flow", "list the points from the smallest flow up", "found %s after %s, expected rising flows", c.print(p.Flow), c.print(before.Flow))
+			c.report(p.Ref, "flow", "list the points from the smallest flow up", "found %s after %s, expected rising flows", c.written(p.Ref, "flow", p.Flow), c.written(before.Ref, "flow", before.Flow))
 		case pressure > 0:
-			c.report(p.Ref, "pressure", "", "found %s after %s, expected a pressure that falls as the flow rises", c.print(p.Pressure), c.print(before.Pressure))
+			c.report(p.Ref, "pressure", "", "found %s after %s, expected a pressure that falls as the flow rises", c.written(p.Ref, "pressure", p.Pressure), c.written(before.Ref, "pressure", before.Pressure))
 		case flow == 0 && pressure == 0:
 			c.report(p.Ref, "flow", "", "found the same point twice, expected another flow or pressure")
 		}
@@ -56,16 +56,16 @@ func (c *checker) running() {
 	for _, v := range c.design.Ventilators {
 		part := v.OnTime != nil && v.Cycle != nil && q.Compare(float64(*v.OnTime), float64(*v.Cycle)) < 0
 		if v.OnTime != nil && v.Cycle != nil && q.Compare(float64(*v.OnTime), float64(*v.Cycle)) > 0 {
-			c.report(v.Ref, "on_time", "", "found %s, expected at most %s, the whole cycle", c.print(*v.OnTime), c.print(*v.Cycle))
+			c.report(v.Ref, "on_time", "", "found %s, expected at most %s, the whole cycle", c.written(v.Ref, "on_time", *v.OnTime), c.print(*v.Cycle))
 		}
 		if v.Control == nil || *v.Control != "continuous" {
 			continue
 		}
 		if v.MinutesPerHour != nil && q.Compare(float64(*v.MinutesPerHour), 3600) < 0 {
-			c.report(v.Ref, "minutes_per_hour", "", "found %s beside control = \"continuous\", expected 60 min or none", c.print(*v.MinutesPerHour))
+			c.report(v.Ref, "minutes_per_hour", "", "found %s beside control = \"continuous\", expected 60 min or none", c.written(v.Ref, "minutes_per_hour", *v.MinutesPerHour))
 		}
 		if part {
-			c.report(v.Ref, "on_time", "", "found %s of %s beside control = \"continuous\", expected the whole cycle or none", c.print(*v.OnTime), c.print(*v.Cycle))
+			c.report(v.Ref, "on_time", "", "found %s of %s beside control = \"continuous\", expected the whole cycle or none", c.written(v.Ref, "on_time", *v.OnTime), c.written(v.Ref, "cycle", *v.Cycle))
 		}
 	}
 }
@@ -78,6 +78,6 @@ func (c *checker) climate() {
 	}
 	if q.Compare(float64(*d.SummerWetBulb), float64(*d.SummerOutdoor)) > 0 {
 		c.report(d.Ref, "summer_wet_bulb", "", "found %s, expected at most %s, the summer_outdoor temperature",
-			c.print(*d.SummerWetBulb), c.print(*d.SummerOutdoor))
+			c.written(d.Ref, "summer_wet_bulb", *d.SummerWetBulb), c.print(*d.SummerOutdoor))
 	}
 }

@@ -21,7 +21,7 @@ func (c *checker) ids() {
 		case !ref.Given("id"): // a mistake that the decoder reports
 		case !isID(id):
 			if _, ok := ref.Text("id"); ok {
-				c.report(ref, "id", "", "found the id %q, expected letters, digits, - and _", id)
+				c.report(ref, "id", "", "found the id %.64q, expected letters, digits, - and _, at most %d", id, longestID)
 			}
 		case first != nil:
 			c.report(ref, "id", "", "id %q is given twice, first on line %d", id, Refer(first).At("id").Line)
@@ -31,8 +31,11 @@ func (c *checker) ids() {
 	}
 }
 
+// longestID is in bytes: ids stand in paths and in one line of a report.
+const longestID = 64
+
 func isID(id string) bool {
-	return id != "" && strings.IndexFunc(id, func(r rune) bool {
+	return id != "" && len(id) <= longestID && strings.IndexFunc(id, func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '-' && r != '_'
 	}) < 0
 }

@@ -54,7 +54,7 @@ func (c *checker) references() {
 		c.refer(a.Ref, "connected_to", a.ConnectedTo, "a ventilator", isVentilator)
 	}
 	for _, v := range d.Variances {
-		c.refer(v.Ref, "subject", v.Subject, "a part of the design", func(any) bool { return true })
+		c.refer(v.Ref, "subject", v.Subject, "one of its parts", func(any) bool { return true })
 	}
 }
 
@@ -92,7 +92,7 @@ func (c *checker) target(of document.Ref, key, id, noun string, fits func(any) b
 	thing := c.byID[id]
 	switch {
 	case thing == nil:
-		c.report(of, key, c.near(id, c.idsOf(noun, fits)), "found %q, which is no id of this design, expected the id of %s", id, noun)
+		c.report(of, key, c.near(id, c.idsOf(noun, fits)), "found %.64q, which is no id of this design, expected the id of %s", id, noun)
 		return nil
 	case !fits(thing):
 		c.report(of, key, c.near(id, c.idsOf(noun, fits)), "found the id of %s, expected the id of %s", Label(thing), noun)

@@ -77,7 +77,7 @@ func (c *checker) figure(v reflect.Value, of document.Ref, key, rule string) {
 		b = bounds{low: -farthest, high: farthest, says: fmt.Sprintf("at most %d km", farthest/1000)}
 	}
 	if x < b.low || x == b.low && b.above || x > b.high {
-		c.report(of, key, "", "found %s, expected %s", c.shown(v, of, key), b.says)
+		c.report(of, key, "", "found %s, expected %s", c.written(of, key, v.Interface()), b.says)
 	}
 }
 
@@ -86,14 +86,6 @@ func number(v reflect.Value) float64 {
 		return float64(v.Int())
 	}
 	return v.Float()
-}
-
-// shown is a figure as the file writes it.
-func (c *checker) shown(v reflect.Value, of document.Ref, key string) string {
-	if text, ok := of.Text(key); ok {
-		return strconv.Quote(text.Value)
-	}
-	return c.print(v.Interface())
 }
 
 // bounds are the least and the greatest figure, and the words for them.

@@ -16,10 +16,10 @@ func (c *checker) statedDistances() {
 			continue
 		}
 		if s.Distance != nil && s.Horizontal != nil && q.Compare(float64(*s.Distance), float64(*s.Horizontal)) < 0 {
-			c.report(s.Ref, "distance", "", "found %s, expected at least %s, the horizontal distance", c.print(*s.Distance), c.print(*s.Horizontal))
+			c.report(s.Ref, "distance", "", "found %s, expected at least %s, the horizontal distance", c.written(s.Ref, "distance", *s.Distance), c.print(*s.Horizontal))
 		}
 		if s.Distance != nil && s.Rise != nil && q.Compare(float64(*s.Distance), float64(*s.Rise)) < 0 {
-			c.report(s.Ref, "distance", "", "found %s, expected at least %s, the rise", c.print(*s.Distance), c.print(*s.Rise))
+			c.report(s.Ref, "distance", "", "found %s, expected at least %s, the rise", c.written(s.Ref, "distance", *s.Distance), c.print(*s.Rise))
 		}
 		c.statedOnce(s, seen)
 	}
@@ -29,7 +29,7 @@ func (c *checker) statedDistances() {
 func (c *checker) pair(s *StatedDistance) bool {
 	if len(s.Between) != 2 {
 		if s.Given("between") {
-			c.report(s.Ref, "between", "", "found %d ids, expected the ids of two things", len(s.Between))
+			c.report(s.Ref, "between", "", "found %d, expected the ids of two things", len(s.Between))
 		}
 		return false
 	}

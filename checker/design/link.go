@@ -16,7 +16,7 @@ type Link[T any] struct {
 func (l *Link[T]) UnmarshalTOML(value any) error {
 	id, ok := value.(string)
 	if !ok {
-		return fmt.Errorf("found %v, expected the id of another thing, in quotes", value)
+		return fmt.Errorf("found %s, expected the id of another thing in quotes", document.Shown(value))
 	}
 	l.ID = id
 	return nil
@@ -34,7 +34,7 @@ func (l *Link[T]) Target() *T {
 func (p *Point) UnmarshalTOML(value any) error {
 	pair, ok := value.([]any)
 	if !ok || len(pair) != 2 {
-		return fmt.Errorf(`found %v, expected a point such as ["3 ft", "0 ft"]`, value)
+		return fmt.Errorf(`found %s, expected a point such as ["3 ft", "0 ft"]`, document.Shown(value))
 	}
 	if err := p.X.UnmarshalTOML(pair[0]); err != nil {
 		return &document.ElementError{Index: 0, Err: err}

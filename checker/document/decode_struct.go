@@ -18,7 +18,7 @@ func (d *decoder) structure(n *node, v reflect.Value) bool {
 			d.value(c, v.FieldByIndex(f.list[i].path))
 			continue
 		}
-		d.report(c, c.key, d.unknownHint(c.name, f), "unknown key %q", c.name)
+		d.report(c, c.key, d.unknownHint(c.name, f), "unknown key %.64q", c.name)
 	}
 	for _, want := range f.list {
 		if want.required && n.child(want.key) == nil {

@@ -12,7 +12,7 @@ const (
 	MaxSize     = 1 << 20 // bytes
 	MaxDepth    = 32      // tables and lists inside one another
 	MaxKeyParts = 16      // parts of a dotted key
-	MaxValues   = 50_000  // values, tables included
+	MaxValues   = 30_000  // values, tables included
 	MaxProblems = 1000    // problems that are listed
 )
 

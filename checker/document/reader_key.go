@@ -12,7 +12,7 @@ type part struct {
 func (r *reader) pair(into *node) {
 	parts := r.keys()
 	if !r.take("=") {
-		r.fail(r.next(), "", "found %s after the key, expected =", r.found())
+		r.fail(r.next(), "", `found %s after the key, expected "="`, r.found())
 	}
 	r.spaces()
 	r.fill(r.define(into, parts))
@@ -29,7 +29,7 @@ func (r *reader) header() {
 		closing = "]]"
 	}
 	if !r.take(closing) {
-		r.fail(r.next(), "", "found %s in a table header, expected %s", r.found(), closing)
+		r.fail(r.next(), "", "found %s in a table header, expected %q", r.found(), closing)
 	}
 	r.section = r.open(parts, span{start, r.at}, many)
 }
@@ -69,8 +69,11 @@ func (r *reader) key() part {
 }
 
 func keyHint(found byte) string {
-	if found >= 0x80 {
+	switch {
+	case found >= 0x80:
 		return "a key without quotes may hold letters a to z, digits, _ and -"
+	case found == '{':
+		return "a TOML file has lines such as key = \"value\" below [table] lines"
 	}
 	return ""
 }

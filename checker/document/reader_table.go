@@ -43,10 +43,10 @@ func (r *reader) open(parts []part, at span, many bool) *node {
 		n = r.make(into, leaf.name, -1, leaf.at)
 		into.add(n)
 	case n.origin == headed, n.origin == dotted:
-		r.clash(n, at, "table %q is given twice, first on line %d")
+		r.clash(n, at, "table %.64q is given twice, first on line %d")
 		return n
 	case n.origin == repeated:
-		r.clash(n, at, "table %q is a list since line %d, expected a header in double brackets")
+		r.clash(n, at, "table %.64q is a list since line %d, expected a header in double brackets")
 		return r.make(into, leaf.name, -1, leaf.at)
 	case n.origin == closed:
 		r.clash(n, at, twice)
@@ -65,7 +65,7 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 		list.kind, list.origin, list.at = array, repeated, at
 		into.add(list)
 	case list.origin == headed:
-		r.clash(list, at, "table %q is one table since line %d, expected double brackets there too")
+		r.clash(list, at, "table %.64q is one table since line %d, expected double brackets there too")
 		list = r.make(into, leaf.name, -1, leaf.at)
 	case list.origin != repeated:
 		r.clash(list, at, twice)
@@ -93,8 +93,8 @@ func (r *reader) enter(into *node, p part) *node {
 }
 
 const (
-	twice = "key %q is given twice, first on line %d"
-	fixed = "key %q stands on line %d already, nothing can be added to it here"
+	twice = "key %.64q is given twice, first on line %d"
+	fixed = "key %.64q stands on line %d already, nothing can be added to it here"
 )
 
 // clash reports a key that stands where an earlier one does. The message takes

@@ -1,5 +1,7 @@
 package document
 
+import "fmt"
+
 // make gives a node that is to hang under parent, within the limits.
 func (r *reader) make(parent *node, name string, index int, key span) *node {
 	r.values++
@@ -63,10 +65,11 @@ func (r *reader) separator(start int, what, closing string) {
 	case r.end():
 		r.unclosed(start, what, closing)
 	default:
-		r.fail(r.next(), "", "found %s in a %s, expected a comma or %s", r.found(), what, closing)
+		hint := fmt.Sprintf("the %s begins on line %d", what, r.lines.position(span{start, start}).Line)
+		r.fail(r.next(), hint, "found %s in a %s, expected a comma or %q", r.found(), what, closing)
 	}
 }
 
 func (r *reader) unclosed(start int, what, closing string) {
-	r.fail(span{start, start + 1}, "", "the %s that begins here is not closed, expected %s", what, closing)
+	r.fail(span{start, start + 1}, "", "the %s that begins here is not closed, expected %q", what, closing)
 }

@@ -18,7 +18,7 @@ func Parse(name string, source []byte) (*Tree, []Problem) {
 	r := &reader{source: source, lines: newLines(source)}
 	stopped := r.read()
 	if stopped != nil {
-		return nil, Limit(append(r.problems, *stopped))
+		return nil, append(Limit(r.problems), *stopped)
 	}
 	t := &Tree{source: source, lines: r.lines, root: r.root}
 	if len(r.problems) > 0 {

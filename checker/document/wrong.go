@@ -13,6 +13,19 @@ func (d *decoder) wrong(n *node, want reflect.Type) bool {
 	return false
 }
 
+// Shown is a value that UnmarshalTOML gets, for a message.
+func Shown(value any) string {
+	switch v := value.(type) {
+	case map[string]any:
+		return "a table"
+	case []any:
+		return "a list"
+	case string:
+		return strconv.Quote(excerpt([]byte(v)))
+	}
+	return excerpt(fmt.Append(nil, value))
+}
+
 // shown is a value for a message: scalars as written.
 func (d *decoder) shown(n *node) string {
 	switch {
@@ -52,14 +65,16 @@ func (d *decoder) wrongHint(n *node, want reflect.Type) string {
 	switch {
 	case want.Kind() == reflect.Slice && n.origin == headed:
 		return fmt.Sprintf("write [[%s]]", n.name)
-	case want.Kind() == reflect.Slice && n.kind != table:
+	case want.Kind() == reflect.Slice && n.kind == table:
+		return "put the table in [ ]"
+	case want.Kind() == reflect.Slice:
 		return fmt.Sprintf("write [%s]", d.shown(n))
 	case want.Kind() == reflect.Struct && n.origin == repeated:
 		return fmt.Sprintf("write [%s] once", n.name)
 	case want.Kind() == reflect.String && n.value != nil:
 		return fmt.Sprintf("write %q", plain)
 	case n.kind == text && unquoted(plain, want.Kind()):
-		return fmt.Sprintf("write %s without quotes", plain)
+		return fmt.Sprintf("write %.64s without quotes", plain)
 	}
 	return ""
 }
