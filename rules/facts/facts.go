@@ -8,15 +8,19 @@ import (
 	"github.com/ventlint/ventlint/checker/site"
 )
 
-// Facts is one design with its computed values. It is safe for concurrent
-// reading.
+// Facts is one design with its computed values, each worked out once. It is for
+// one goroutine.
 type Facts struct {
 	Design *design.Design
 	Site   *site.Site
+
+	computed map[string]any // results of lines
 }
 
 // Of prepares the facts of a design.
-func Of(d *design.Design) *Facts { return &Facts{Design: d, Site: site.New(d)} }
+func Of(d *design.Design) *Facts {
+	return &Facts{Design: d, Site: site.New(d), computed: map[string]any{}}
+}
 
 func (f *Facts) openings(kind design.OpeningKind) []*design.Opening {
 	var list []*design.Opening

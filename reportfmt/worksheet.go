@@ -1,0 +1,68 @@
+package reportfmt
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/document"
+)
+
+// WriteWorksheet writes every computed value of a design with its formula, its
+// inputs and their places, so that a reader can follow with a pocket calculator.
+// The only error is one of the writer.
+func WriteWorksheet(w io.Writer, s *checker.Worksheet, o Options) error {
+	p := newPage(o)
+	p.prose(0, strong, "Worksheet")
+	p.blank()
+	p.heading("Project", s.Design.Project.Name)
+	p.heading("Design file", s.File)
+	for _, section := range s.Sections {
+		p.chapter(section.Title, "")
+		for _, line := range section.Lines {
+			p.blank()
+			p.worked(s.File, line)
+		}
+	}
+	p.blank()
+	p.prose(0, subdued, closing)
+	_, err := io.WriteString(w, p.out.String())
+	return err
+}
+
+// worked writes one computed value.
+func (p *page) worked(file string, l checker.WorkedLine) {
+	p.prose(2, strong, joined(", ", l.Name, l.Of))
+	p.field("Formula", plain, l.Formula)
+	label := "With"
+	for _, in := range l.Inputs {
+		p.field(label, plain, fmt.Sprintf("%s = %s%s", in.Name, in.Value, source(in)))
+		label = ""
+	}
+	switch {
+	case len(l.Missing) > 0:
+		p.eachField("Missing", missingNames(l.Missing))
+	case l.Trouble != "":
+		p.field("Not computed", plain, l.Trouble)
+	default:
+		p.field("Result", strong, l.Value)
+	}
+	p.field("Taken", plain, l.Note)
+	p.field("Source", subdued, l.Source)
+}
+
+// source tells where the design gives an input, or that a line above does.
+func source(in checker.WorkedInput) string {
+	if in.Position == (document.Position{}) {
+		return " (above)"
+	}
+	return fmt.Sprintf(" (line %d, %s)", in.Position.Line, in.Key)
+}
+
+func missingNames(missing []checker.MissingInput) []string {
+	var names []string
+	for _, m := range missing {
+		names = append(names, fmt.Sprintf("%s (line %d)", m.Key, inFile(m.Position).Line))
+	}
+	return names
+}

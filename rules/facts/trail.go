@@ -1,0 +1,141 @@
+package facts
+
+import (
+	"errors"
+
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules/expression"
+)
+
+// Line is one computed value and how it came about: enough to follow it with a
+// pocket calculator.
+type Line struct {
+	Name    string
+	Of      string // the thing it is about, as people call it; empty for the dwelling
+	Formula string // in the names of the inputs
+	Inputs  []Input
+	Value   any                 // a quantity, number, text or truth value; nil when not known
+	Missing document.MissingAll // inputs that the design would have to give
+	Trouble string              // why it cannot be computed although every input is there
+	Note    string              // what was assumed
+	Source  string
+}
+
+// Input is one value that a line computes with.
+type Input struct {
+	Name  string
+	Value any
+	Ref   document.Ref // where the design gives it; zero for a line above
+	Key   string
+}
+
+// result is a computed value with its line, or why there is none.
+type result[T any] struct {
+	value T
+	err   error
+	line  *Line
+}
+
+// get gives the value as functions of rules do: what cannot be computed is for a
+// person to judge.
+func (r result[T]) get() (T, error) {
+	var many document.MissingAll
+	var one *document.Missing
+	if r.err == nil || errors.As(r.err, &many) || errors.As(r.err, &one) {
+		return r.value, r.err
+	}
+	return r.value, &expression.Undetermined{Reason: r.err.Error()}
+}
+
+// working gathers what a line computes with.
+type working struct {
+	line    *Line
+	missing document.MissingAll
+	trouble error
+}
+
+// compute works out a line once for a design. gather collects the inputs and
+// gives the computation, which runs only when nothing is missing.
+func compute[T any](f *Facts, line Line, gather func(w *working) func() (T, error)) result[T] {
+	key := line.Name + "\x00" + line.Of
+	if done, ok := f.computed[key]; ok {
+		return done.(result[T])
+	}
+	w := &working{line: &line}
+	calculate := gather(w)
+	r := result[T]{line: &line, err: w.err()}
+	if r.err == nil {
+		r.value, r.err = calculate()
+	}
+	r.line.settle(r.value, r.err)
+	f.computed[key] = r
+	return r
+}
+
+func (w *working) err() error {
+	switch {
+	case len(w.missing) > 0:
+		return w.missing
+	default:
+		return w.trouble
+	}
+}
+
+func (l *Line) settle(value any, err error) {
+	var many document.MissingAll
+	var one *document.Missing
+	switch {
+	case err == nil:
+		l.Value = value
+	case errors.As(err, &many):
+		l.Missing = many
+	case errors.As(err, &one):
+		l.Missing = document.MissingAll{*one}
+	default:
+		l.Trouble = err.Error()
+	}
+}
+
+// given takes an input that the design may leave out.
+func given[T any](w *working, name string, value *T, ref document.Ref, key string) T {
+	if value == nil {
+		w.lack(document.Missing{Ref: ref, Key: key})
+		var none T
+		return none
+	}
+	w.line.Inputs = append(w.line.Inputs, Input{name, *value, ref, key})
+	return *value
+}
+
+func (w *working) lack(m document.Missing) {
+	for _, known := range w.missing {
+		if known.Ref.KeyName(known.Key) == m.Ref.KeyName(m.Key) {
+			return
+		}
+	}
+	w.missing = append(w.missing, m)
+}
+
+// from takes the value of another line.
+func from[T any](w *working, name string, r result[T]) T {
+	return fromError(w, name, r.value, r.err)
+}
+
+// fromError takes a value that another function worked out.
+func fromError[T any](w *working, name string, value T, err error) T {
+	var many document.MissingAll
+	var one *document.Missing
+	switch {
+	case err == nil:
+		w.line.Inputs = append(w.line.Inputs, Input{Name: name, Value: value})
+	case errors.As(err, &many):
+		for _, m := range many {
+			w.lack(m)
+		}
+	case errors.As(err, &one):
+		w.lack(*one)
+	case w.trouble == nil:
+		w.trouble = err
+	}
+	return value
+}

@@ -1,0 +1,54 @@
+package facts
+
+// Section is the computed values of one subject.
+type Section struct {
+	Title string
+	Lines []Line
+}
+
+// Worksheet computes every value that rules can ask for, in the order in which
+// they follow from each other.
+func (f *Facts) Worksheet() []Section {
+	var kept []Section
+	for _, s := range []Section{
+		{"Air delivered", f.deliveryLines()},
+		{"Moist air and the core", f.coreLines()},
+	} {
+		if len(s.Lines) > 0 {
+			kept = append(kept, s)
+		}
+	}
+	return kept
+}
+
+func (f *Facts) deliveryLines() []Line {
+	var lines []Line
+	for _, unit := range f.Design.Ventilators {
+		if unit.Kind != "exhaust-fan" {
+			lines = append(lines, *f.averageSupply(unit).line)
+		}
+		if unit.Kind != "supply-fan" {
+			lines = append(lines, *f.averageExtract(unit).line)
+		}
+		if hasCore(unit) {
+			lines = append(lines, *f.netOutdoorAir(unit).line)
+		}
+		lines = append(lines, *f.efficacy(unit).line)
+	}
+	return lines
+}
+
+func (f *Facts) coreLines() []Line {
+	var lines []Line
+	for _, unit := range f.Design.Ventilators {
+		if !hasCore(unit) {
+			continue
+		}
+		if lines == nil {
+			lines = append(lines, *f.airPressure().line)
+		}
+		lines = append(lines, *f.effectiveness(unit).line, *f.supplyTemperature(unit, winter).line, *f.heatRecovered(unit).line,
+			*f.condenses(unit).line, *f.frostOnset(unit).line, *f.frostMargin(unit).line, *f.supplyTemperature(unit, summer).line)
+	}
+	return lines
+}
