@@ -36,25 +36,30 @@ func (l *Language) compile(text string, n Names) (c compiled, err error) {
 	if mistake != nil {
 		return compiled{}, mistake
 	}
+	defer func() {
+		if p := recover(); p != nil {
+			c, err = compiled{}, mistakeOf(p)
+		}
+	}()
 	node, mistake := parse(src)
 	if mistake != nil {
 		return compiled{}, mistake
 	}
-	defer func() {
-		if p := recover(); p != nil {
-			mistake, ok := p.(*Error)
-			if !ok {
-				mistake = &Error{Length: 1, Message: fmt.Sprintf("the expression cannot be compiled: %v", p)}
-			}
-			c, err = compiled{}, mistake
-		}
-	}()
 	check := &compiler{language: l, names: n, source: src}
 	return compiled{src, check.term(node), l.label}, nil
 }
 
-// fail reports a mistake.
-func (c *compiler) fail(at span, hint, format string, args ...any) {
+// mistakeOf reads what a compilation panicked with; anything but a mistake is a
+// defect of the parser or of a vocabulary, and no reason to stop the program.
+func mistakeOf(panicked any) *Error {
+	if mistake, ok := panicked.(*Error); ok {
+		return mistake
+	}
+	return &Error{Length: 1, Message: fmt.Sprintf("the expression cannot be compiled: %v", panicked)}
+}
+
+// fail reports a mistake. It never returns; its result lets callers end with it.
+func (c *compiler) fail(at span, hint, format string, args ...any) term {
 	panic(&Error{Offset: at.from, Length: max(at.to-at.from, 1), Message: fmt.Sprintf(format, args...), Hint: hint})
 }
 
@@ -104,12 +109,11 @@ func (c *compiler) term(node ast.Node) term {
 	case *ast.VariableDeclaratorNode:
 		return c.let(n)
 	}
-	c.refuse(node)
-	return nil
+	return c.refuse(node)
 }
 
 // refuse names what the parser knows and the language does not.
-func (c *compiler) refuse(node ast.Node) {
+func (c *compiler) refuse(node ast.Node) term {
 	at := c.source.balanced(place(node.Location()))
 	switch node.(type) {
 	case *ast.NilNode:
@@ -123,7 +127,7 @@ func (c *compiler) refuse(node ast.Node) {
 	case *ast.SequenceNode:
 		c.fail(at, `";" stands only behind let`, "found several expressions, expected one")
 	}
-	c.fail(at, "", "unexpected %s", c.quote(at))
+	return c.fail(at, "", "unexpected %s", c.quote(at))
 }
 
 const maxText = 256 // bytes

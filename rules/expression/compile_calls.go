@@ -10,26 +10,27 @@ import (
 func (c *compiler) call(n *ast.CallNode) term {
 	c.notLiteral(place(n.Location()))
 	at := c.source.called(place(n.Location()))
-	switch callee := n.Callee.(type) {
-	case *ast.MemberNode:
-		of, isName := callee.Node.(*ast.IdentifierNode)
-		name, isKey := callee.Property.(*ast.StringNode)
-		if isName && isKey && of.Value == "table" {
-			return c.table(name.Value, place(of.Location()).with(at), n.Arguments)
-		}
-		c.fail(at, "", "a key cannot be called, expected a function such as distance(a, b)")
-	case *ast.IdentifierNode:
-		switch name := callee.Value; name {
-		case "known":
-			return c.known(at, n.Arguments)
-		case "min", "max", "abs", "mean", "round", "floor", "ceil", "len", "first", "last":
-			return c.builtin(name, at, n.Arguments)
-		default:
-			return c.function(name, at, n.Arguments)
-		}
+	if member, ok := n.Callee.(*ast.MemberNode); ok {
+		return c.memberCall(member, at, n.Arguments)
 	}
-	c.fail(at, "", "expected the name of a function")
-	return nil
+	switch name := n.Callee.(*ast.IdentifierNode).Value; name {
+	case "known":
+		return c.known(at, n.Arguments)
+	case "min", "max", "abs", "mean", "round", "floor", "ceil", "len", "first", "last":
+		return c.builtin(name, at, n.Arguments)
+	default:
+		return c.function(name, at, n.Arguments)
+	}
+}
+
+// memberCall settles table.name(inputs), the only key that can be called.
+func (c *compiler) memberCall(callee *ast.MemberNode, at span, arguments []ast.Node) term {
+	of, isName := callee.Node.(*ast.IdentifierNode)
+	name, isKey := callee.Property.(*ast.StringNode)
+	if isName && isKey && of.Value == "table" {
+		return c.table(name.Value, place(of.Location()).with(at), arguments)
+	}
+	return c.fail(at, "", "a key cannot be called, expected a function such as distance(a, b)")
 }
 
 func (c *compiler) terms(nodes []ast.Node) []term {
@@ -55,7 +56,7 @@ func (c *compiler) function(name string, at span, arguments []ast.Node) term {
 			c.fail(arg.span(), "", "%s is %v, which %s does not take: %s", c.quote(arg.span()), arg.shape(), name, f.signature)
 		}
 	}
-	return &application{part: part{at, f.operation.result}, operation: f.operation, arguments: args, things: true}
+	return &application{part: part{at, f.operation.result}, operation: f.operation, arguments: args, function: f}
 }
 
 // table settles a look-up in a table of the pack.

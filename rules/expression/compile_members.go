@@ -29,8 +29,7 @@ func (c *compiler) member(n *ast.MemberNode) term {
 	case *ast.IntegerNode:
 		return c.index(of, property)
 	}
-	c.fail(c.around(at, of), "", "expected a key such as .id or a whole number such as [0]")
-	return nil
+	return c.fail(c.around(at, of), "", "expected a key such as .id or a whole number such as [0]")
 }
 
 // packMember settles limit.name; a table must be called.

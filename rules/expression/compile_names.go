@@ -44,8 +44,7 @@ func (c *compiler) name(n *ast.IdentifierNode) term {
 	if r := c.language.roots[n.Value]; r != nil {
 		return &root{part{at, r.shape}, r.get, r.need}
 	}
-	c.unknownName(n.Value, at)
-	return nil
+	return c.unknownName(n.Value, at)
 }
 
 // notLiteral refuses a quantity where a name belongs: to the parser it is one.
@@ -67,7 +66,7 @@ func (c *compiler) subject(at span, index int, v Variable) term {
 	return &application{part: part{at, kind}, operation: get}
 }
 
-func (c *compiler) unknownName(name string, at span) {
+func (c *compiler) unknownName(name string, at span) term {
 	switch {
 	case name == "limit":
 		c.fail(at, "", `found "limit" alone, expected the name of a limit such as limit.height`)
@@ -83,7 +82,7 @@ func (c *compiler) unknownName(name string, at span) {
 	for _, b := range c.lets {
 		names = append(names, b.name)
 	}
-	c.fail(at, near(name, names), "unknown name %q", name)
+	return c.fail(at, near(name, names), "unknown name %q", name)
 }
 
 // let settles `let name = definition; body`.

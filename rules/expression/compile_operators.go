@@ -31,8 +31,7 @@ func (c *compiler) unary(n *ast.UnaryNode) term {
 		}
 		return &application{part: part{at, op.result}, operation: op, arguments: []term{of}}
 	}
-	c.fail(at, "", "unexpected %q", n.Operator)
-	return nil
+	return c.fail(at, "", "unexpected %q", n.Operator)
 }
 
 // condition demands something that is true or false.
@@ -68,8 +67,7 @@ func (c *compiler) binary(n *ast.BinaryNode) term {
 	case "+", "-", "*", "/":
 		return c.calculated(n.Operator, at, left, right)
 	}
-	c.fail(place(n.Location()), "", "operator %q is not part of the language", n.Operator)
-	return nil
+	return c.fail(place(n.Location()), "", "operator %q is not part of the language", n.Operator)
 }
 
 // refuseChain refuses `a < b < c`: the parser shares the part in the middle, and

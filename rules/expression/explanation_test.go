@@ -220,6 +220,13 @@ func TestFunctionsReadTheirThings(t *testing.T) {
 	assert.Empty(t, e.Reads[0].Key)
 }
 
+func TestFunctionsTellWhatTheyRead(t *testing.T) {
+	e := explain(t, "tallest(inlet) > 9 m")
+	require.Len(t, e.Parts, 1)
+	require.Len(t, e.Parts[0].Reads, 2)
+	assert.Equal(t, Read{Ref: e.Reads[0].Ref, Key: "height"}, e.Parts[0].Reads[1])
+}
+
 // Values and truths that are used many times over cost no more than once: each
 // name below doubles the one before it.
 func TestNamesUsedOverAndOver(t *testing.T) {

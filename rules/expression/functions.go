@@ -12,6 +12,7 @@ type function struct {
 	signature string
 	takes     []reflect.Type
 	operation *operation
+	reads     func(facts any, arguments []any) []Read
 }
 
 var errorType = reflect.TypeFor[error]()
@@ -26,7 +27,7 @@ func newFunction(f Function) (*function, error) {
 	if !ok {
 		return nil, fmt.Errorf("function %q gives %v, which expressions cannot hold", f.Name, t.Out(0))
 	}
-	made := &function{signature: f.Signature}
+	made := &function{signature: f.Signature, reads: f.Reads}
 	for i := 1; i < t.NumIn(); i++ {
 		if !passable(t.In(i)) {
 			return nil, fmt.Errorf("function %q takes %v, which expressions cannot hold", f.Name, t.In(i))

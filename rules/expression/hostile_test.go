@@ -156,9 +156,15 @@ func TestFuelIsAPool(t *testing.T) {
 		_, err := c.Truth(s)
 		require.NoError(t, err)
 	}
-	_, err := c.Truth(s)
-	assert.ErrorIs(t, err, ErrSteps)
-	_, err = c.Explain(s)
+	for range 2 {
+		_, err := c.Truth(s)
+		assert.ErrorIs(t, err, ErrSteps)
+		_, err = c.Explain(s)
+		assert.ErrorIs(t, err, ErrSteps)
+	}
+	list, err := newLanguage(t).List("filter(vents, any(vents, .id == 'a' and #.x < 0 m))", ruleNames())
+	require.NoError(t, err)
+	_, err = list.Items(crowd(t, 100, 1000))
 	assert.ErrorIs(t, err, ErrSteps)
 }
 

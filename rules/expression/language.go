@@ -31,6 +31,9 @@ type Function struct {
 	Name, Doc string
 	Signature string // as people read it: "distance(a, b) length"
 	Call      any
+	// Reads tells an explanation which keys a call rests on; may be nil. The
+	// things among the arguments are noted in any case.
+	Reads func(facts any, arguments []any) []Read
 }
 
 // Language compiles expressions over one vocabulary. It is safe for concurrent use.
@@ -104,7 +107,7 @@ func newRoot(root Root, place func(any) document.Ref) (*rootName, error) {
 	need := &operation{name: root.Name, result: s, scoped: true, call: func(args ...any) (any, error) {
 		scope := args[0].(*Scope)
 		v := scope.root(get, root, convert)
-		if !isNil(v) || s.class == listClass {
+		if !isNil(v) {
 			return v, nil
 		}
 		missing := &document.Missing{Key: root.Name}
@@ -120,7 +123,9 @@ func newRoot(root Root, place func(any) document.Ref) (*rootName, error) {
 func (s *Scope) root(of *operation, root Root, convert converter) any {
 	v, ok := s.roots[of]
 	if !ok {
-		v = convert(reflect.ValueOf(root.Get(s.facts)))
+		if v = root.Get(s.facts); v != nil {
+			v = convert(reflect.ValueOf(v))
+		}
 		s.roots[of] = v
 	}
 	return v

@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"testing"
 
+	"github.com/expr-lang/expr/ast"
 	"github.com/stretchr/testify/assert"
 
 	"github.com/ventlint/ventlint/checker/document"
@@ -58,6 +59,33 @@ func TestNamesOfARule(t *testing.T) {
 	_, err = l.Condition("table.odd(1) == 1", Names{Tables: map[string]Table{"odd": oddTable{}}})
 	assert.EqualError(t, err, `table "odd" holds chan int, which expressions cannot hold`)
 }
+
+type panickyTable struct{ oddTable }
+
+func (panickyTable) Result() reflect.Type   { return reflect.TypeFor[bool]() }
+func (panickyTable) Inputs() []reflect.Type { panic("no inputs") }
+
+// A defect of a vocabulary, or of the parser, ends one compilation, not the program.
+func TestDefectsAreMistakes(t *testing.T) {
+	_, err := newLanguage(t).Condition("table.x(1)", Names{Tables: map[string]Table{"x": panickyTable{}}})
+	assert.EqualError(t, err, "the expression cannot be compiled: no inputs")
+	_, err = program(&defect{})
+	assert.ErrorContains(t, err, "undefined node type")
+	assert.NotContains(t, err.Error(), "\n")
+	s := newScope(t)
+	l, err := New(Vocabulary{Roots: []Root{{Name: "void", Type: reflect.TypeFor[*vent](), Get: func(any) any { return nil }}}})
+	assert.NoError(t, err)
+	c, err := l.Condition("void.x > 1 m or known(void)", Names{})
+	assert.NoError(t, err)
+	e, err := c.Explain(s)
+	assert.NoError(t, err)
+	assert.Equal(t, "needs void", e.Missing[0].Error())
+	assert.Empty(t, (&source{}).text(span{3, 2}))
+}
+
+type defect struct{ literal }
+
+func (*defect) lower(*lowering) ast.Node { return nil }
 
 type oddTable struct{}
 

@@ -28,12 +28,7 @@ var grammar = func() *conf.Config {
 }()
 
 // parse reads the source into a syntax tree, not yet checked in any way.
-func parse(s *source) (node ast.Node, err *Error) {
-	defer func() {
-		if p := recover(); p != nil {
-			node, err = nil, &Error{Length: 1, Message: fmt.Sprintf("the expression cannot be read: %v", p)}
-		}
-	}()
+func parse(s *source) (ast.Node, *Error) {
 	if strings.TrimSpace(string(s.code)) == "" {
 		return nil, &Error{Length: 1, Message: "the expression is empty"}
 	}

@@ -38,10 +38,8 @@ func (v result) err() error {
 		return &missing[0]
 	case len(missing) > 1:
 		return document.MissingAll(missing)
-	case len(reasons) > 0:
-		return &Undetermined{strings.Join(reasons, "; ")}
 	}
-	return nil
+	return &Undetermined{strings.Join(reasons, "; ")}
 }
 
 func known(v any) result { return result{value: v} }

@@ -48,13 +48,9 @@ func (s *source) balanced(at span) span {
 
 // called widens a name to the arguments that follow it.
 func (s *source) called(at span) span {
-	for i := at.to; i < len(s.code); i++ {
-		if s.code[i] == '(' {
-			return s.balanced(span{at.from, i + 1})
-		}
-		if !isSpace(s.code[i]) {
-			break
-		}
+	open := at.to
+	for open < len(s.code)-1 && s.code[open] != '(' {
+		open++
 	}
-	return at
+	return s.balanced(span{at.from, open + 1})
 }

@@ -100,7 +100,7 @@ type application struct {
 	part
 	operation *operation
 	arguments []term
-	things    bool // the arguments are read as a whole
+	function  *function // of the vocabulary; nil for all else
 }
 
 func (t *application) lower(l *lowering) ast.Node { return l.call(t.operation, l.all(t.arguments)...) }
@@ -110,14 +110,22 @@ func (t *application) value(r *run) result {
 	if lacks != nil {
 		return result{lacks: lacks}
 	}
-	if t.things {
-		for _, v := range values {
-			if ref, ok := placeOf(v); ok {
-				r.read(ref, "")
-			}
-		}
+	if t.function != nil && r.reads != nil {
+		r.readBy(t.function, values)
 	}
 	return r.perform(t, t.operation, values...)
+}
+
+// readBy notes what a function of the vocabulary reads.
+func (r *run) readBy(f *function, arguments []any) {
+	for _, v := range arguments {
+		if ref, ok := placeOf(v); ok {
+			r.read(ref, "")
+		}
+	}
+	if f.reads != nil {
+		r.reads.items = append(r.reads.items, f.reads(r.scope.facts, arguments)...)
+	}
 }
 
 // array is a list that is written out.

@@ -84,7 +84,7 @@ func TestValues(t *testing.T) {
 		"inlet == vents[0]": true, "inlet != outlet": true, "inlet in vents": true, "outlet in beside(inlet)": false, "true == (1 < 2)": true, "true != (1 < 2)": false,
 		"inlet.warm < 0 C": true, "inlet.sound < 45 dBA": true, "vents[0].room == rooms[0]": true, `inlet.tag == "x"`: true, "inlet.tag == `x`": true,
 		"1 < 2 and 2 < 3 && 3 < 4": true, "1 > 2 or 2 > 3 || 3 < 4": true, "!(1 > 2)": true, "not not true": true,
-		"true // 10 ft": true, "true /* 'x */": true, "'it\\'s 10 ft' == \"it's 10 ft\"": true, "all(vents, {.x > 0 m})": true, "vents | all(.x > 0 m)": true,
+		"true // 10 ft": true, "true // x\n and true": true, "2 ft³": q.Volume(2 * foot * foot * foot), "(1 > 2 ? 1 m : 2 m)": q.Length(2), "home.bedrooms > 50 %": true, "peak(inlet).pressure": q.Pressure(5), "true /* 'x */": true, "'it\\'s 10 ft' == \"it's 10 ft\"": true, "all(vents, {.x > 0 m})": true, "vents | all(.x > 0 m)": true,
 	} {
 		v := evaluate(t, text)
 		if assert.Nil(t, v.lacks, text) {

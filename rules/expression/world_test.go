@@ -228,6 +228,9 @@ func vocabulary() Vocabulary {
 			{Name: "widest", Signature: "widest(vents) length", Call: func(_ *world, list []*vent) (q.Length, error) { return list[0].X, nil }},
 			{Name: "longest", Signature: "longest(lengths) length", Call: func(_ *world, list []q.Length) (q.Length, error) { return max(0, list[0]), nil }},
 			{Name: "twice", Signature: "twice(number) number", Call: func(_ *world, n float64) (float64, error) { return 2 * n, nil }},
+			{Name: "peak", Signature: "peak(vent) point", Call: func(*world, *vent) (curvePoint, error) { return curvePoint{Pressure: 5}, nil }},
+			{Name: "tallest", Signature: "tallest(a) length", Call: func(_ *world, v *vent) (q.Length, error) { return *v.Height, nil },
+				Reads: func(_ any, args []any) []Read { return []Read{{args[0].(*vent).Ref, "height"}} }},
 			{Name: "doubtful", Signature: "doubtful(vent) length", Call: func(_ *world, v *vent) (q.Length, error) {
 				return 0, &Undetermined{"vent " + v.ID + " is doubtful"}
 			}},
