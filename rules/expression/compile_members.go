@@ -10,9 +10,6 @@ import (
 // member settles `of.key`, `limit.name` and `list[0]`.
 func (c *compiler) member(n *ast.MemberNode) term {
 	at := place(n.Location())
-	if n.Optional {
-		c.fail(at, "ask with known(...), or give another value with ??", `"?." is not part of the language`)
-	}
 	if id, ok := n.Node.(*ast.IdentifierNode); ok && (id.Value == "limit" || id.Value == "table") {
 		if key, ok := n.Property.(*ast.StringNode); ok {
 			c.notLiteral(place(key.Location()))

@@ -120,9 +120,6 @@ func (c *compiler) element(n *ast.PointerNode) term {
 	if n.Name != "" {
 		c.fail(at, "a key of the element is #.key, or .key for short", `found "#" with a name, expected it alone`)
 	}
-	if len(c.loops) == 0 {
-		c.fail(at, "", `"#" stands only in the condition of all, any, count and their like`)
-	}
 	depth := len(c.loops) - 1
 	return &elementTerm{part{at, c.loops[depth]}, depth}
 }

@@ -63,7 +63,7 @@ func (c *compiler) binary(n *ast.BinaryNode) term {
 		}
 		return &junction{part{at, truthShape}, decides, [2]term{left, right}}
 	case "<", "<=", ">", ">=", "==", "!=", "in", "contains", "startsWith", "endsWith":
-		return &comparison{part{at, truthShape}, n.Operator, left, right, c.comparing(n.Operator, at, left, right)}
+		return &comparison{part{at, truthShape}, n.Operator, place(n.Location()), left, right, c.comparing(n.Operator, at, left, right)}
 	case "+", "-", "*", "/":
 		return c.calculated(n.Operator, at, left, right)
 	}

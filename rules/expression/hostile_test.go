@@ -109,6 +109,7 @@ func TestHostileEvaluations(t *testing.T) {
 		"loops over names":          {"let v = vents; all(v, all(v, all(v, all(v, true))))", true},
 		"loops over a written list": {strings.Repeat("all([1,2,3,4,5,6,7,8,9,10], ", 8) + "true" + strings.Repeat(")", 8), true},
 		"functions in loops":        {"all(vents, all(vents, gap(#, inlet) >= 0 m and gap(#, inlet) >= 0 m and gap(#, inlet) >= 0 m))", true},
+		"tables in loops":           {"all(vents, all(vents, table.reach(80 cfm) > 0 m and table.reach(80 cfm) > 0 m))", true},
 		"membership in loops":       {"all(vents, all(vents, # in vents or # in vents))", true},
 		"membership without end":    {"count(vents, # in vents and inlet in vents and outlet not in [inlet]) == 1000", false},
 		"lists of lists":            {"let a=[1,1,1,1]; let b=[a,a,a,a]; let d=[b,b,b,b]; let e=[d,d,d,d]; len(e) == 4 and e[0][0][0][0] == 1", false},

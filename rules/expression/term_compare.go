@@ -10,6 +10,7 @@ import (
 type comparison struct {
 	part
 	symbol      string
+	sign        span // where the symbol stands
 	left, right term
 	operation   *operation
 }
