@@ -103,8 +103,18 @@ func given[T any](w *working, name string, value *T, ref document.Ref, key strin
 		var none T
 		return none
 	}
-	w.line.Inputs = append(w.line.Inputs, Input{name, *value, ref, key})
+	w.take(Input{name, *value, ref, key})
 	return *value
+}
+
+// take lists an input once.
+func (w *working) take(in Input) {
+	for _, known := range w.line.Inputs {
+		if known.Name == in.Name && known.Key == in.Key && known.Ref == in.Ref {
+			return
+		}
+	}
+	w.line.Inputs = append(w.line.Inputs, in)
 }
 
 func (w *working) lack(m document.Missing) {
@@ -127,7 +137,7 @@ func fromError[T any](w *working, name string, value T, err error) T {
 	var one *document.Missing
 	switch {
 	case err == nil:
-		w.line.Inputs = append(w.line.Inputs, Input{Name: name, Value: value})
+		w.take(Input{Name: name, Value: value})
 	case errors.As(err, &many):
 		for _, m := range many {
 			w.lack(m)

@@ -1,0 +1,170 @@
+package facts
+
+import (
+	"fmt"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/envelope"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+const pressureSource = "power law of the blower-door test, turned round; wind and stack are left out"
+
+// housePressure is indoor minus outdoor pressure in one operating state, local
+// exhausts off.
+func (f *Facts) housePressure(s state) result[q.Pressure] {
+	line := Line{Name: "house pressure, " + s.name, Formula: "sign x 50 Pa x (|supply - extract| / Q50)^(1/n)", Source: pressureSource}
+	return compute(f, line, func(w *working) func() (q.Pressure, error) {
+		law := f.law(w)
+		var o envelope.Operation
+		for _, unit := range f.Design.Ventilators {
+			moved := s.streams(f, w, unit)
+			o.Supply, o.Exhaust = append(o.Supply, moved.supply), append(o.Exhaust, moved.extract)
+		}
+		return func() (q.Pressure, error) { return pressureOf(law(), o) }
+	})
+}
+
+// law gathers the leakage; its inputs are those of this line.
+func (f *Facts) law(w *working) func() envelope.Leakage {
+	leakage := f.leakage()
+	w.line.Inputs = append(w.line.Inputs, leakage.line.Inputs...)
+	w.line.Note = leakage.line.Note
+	law := fromWhole(w, leakage)
+	return func() envelope.Leakage { return law }
+}
+
+func pressureOf(law envelope.Leakage, o envelope.Operation) (q.Pressure, error) {
+	houses, err := law.Pressures(o)
+	if err != nil {
+		return 0, err
+	}
+	return houses[0].Pressure, nil
+}
+
+// worstPressure is the house pressure with every local exhaust on and the
+// ventilators in the state that pulls hardest.
+func (f *Facts) worstPressure() result[q.Pressure] {
+	line := Line{Name: "house pressure, every exhaust on", Formula: "sign x 50 Pa x (|supply + makeup - exhaust| / Q50)^(1/n), the state that pulls hardest",
+		Source: pressureSource + "; worst-case tests of combustion safety"}
+	return compute(f, line, func(w *working) func() (q.Pressure, error) {
+		law, local := f.law(w), f.devices(w)
+		var worst []func() (envelope.Operation, error)
+		for _, s := range states() {
+			if f.can(s) {
+				worst = append(worst, f.withExhausts(w, s, local))
+			}
+		}
+		return func() (q.Pressure, error) { return deepest(law(), worst) }
+	})
+}
+
+// withExhausts is a state of the ventilators with every local exhaust that
+// pulls.
+func (f *Facts) withExhausts(w *working, s state, local []envelope.Device) func() (envelope.Operation, error) {
+	devices := append([]envelope.Device(nil), local...)
+	for _, unit := range f.Design.Ventilators {
+		moved := s.streams(f, w, unit)
+		devices = append(devices, envelope.Device{Name: unit.ID, Supply: moved.supply, Exhaust: moved.extract, Continuous: true})
+	}
+	return func() (envelope.Operation, error) { return envelope.WorstCase(devices...) }
+}
+
+func deepest(law envelope.Leakage, operations []func() (envelope.Operation, error)) (q.Pressure, error) {
+	lowest := q.Pressure(0)
+	for _, operation := range operations {
+		o, err := operation()
+		if err != nil {
+			return 0, err
+		}
+		p, err := pressureOf(law, o)
+		if err != nil {
+			return 0, err
+		}
+		lowest = min(lowest, p)
+	}
+	return lowest, nil
+}
+
+// tolerance is the depressurization that a combustion appliance bears: as stated,
+// or the usual figure of its venting. Where the design does not tell a shared
+// vent from one of its own, the stricter figure is taken.
+func (f *Facts) tolerance(a *design.Appliance) result[q.Pressure] {
+	line := Line{Name: "depressurization that it bears", Of: design.Label(a), Formula: "as stated, or by the way of venting"}
+	return compute(f, line, func(w *working) func() (q.Pressure, error) {
+		if a.PressureLimit != nil {
+			limit := given(w, "stated", a.PressureLimit, a.Ref, "pressure_limit")
+			return func() (q.Pressure, error) { return limit, nil }
+		}
+		vent := given(w, "vent", a.Vent, a.Ref, "vent")
+		return func() (q.Pressure, error) {
+			venting, known := ventingOf(a.Kind, vent)
+			if !known {
+				return 0, fmt.Errorf("no usual figure for venting %q, expected pressure_limit", vent)
+			}
+			t, err := envelope.ToleranceOf(venting)
+			w.line.Note = string(venting)
+			w.line.Source = t.Document + " (" + t.Read + ")"
+			return t.Limit, err
+		}
+	})
+}
+
+func ventingOf(kind design.ApplianceKind, vent design.VentKind) (envelope.Venting, bool) {
+	switch {
+	case vent == "direct-vent":
+		return envelope.SealedCombustion, true
+	case vent == "power-vent":
+		return envelope.InducedDraft, true
+	case vent == "mechanical-draft":
+		return envelope.SharedInducedDraft, true
+	case vent == "natural-draft" && kind == "water-heater":
+		return envelope.LoneWaterHeater, true
+	case vent == "natural-draft" && (kind == "furnace" || kind == "boiler"):
+		return envelope.SharedNaturalDraft, true
+	case vent == "natural-draft":
+		return envelope.NaturalDraft, true
+	}
+	return "", false
+}
+
+// combustion tells an appliance that takes its air from the house or could.
+func combustion(a *design.Appliance) bool {
+	return a.Vent != nil && *a.Vent != "unvented" || a.Fuel != nil && *a.Fuel != "electric" && a.Kind != "range" && a.Kind != "dryer"
+}
+
+func (f *Facts) pressureLines() []Line {
+	lines := []Line{*f.flow50().line}
+	for _, s := range states() {
+		if f.can(s) {
+			lines = append(lines, *f.housePressure(s).line)
+		}
+	}
+	lines = append(lines, *f.worstPressure().line, *f.infiltration().line)
+	for _, a := range f.Design.Appliances {
+		if combustion(a) {
+			lines = append(lines, *f.tolerance(a).line)
+		}
+	}
+	return lines
+}
+
+// What rules call.
+
+func (f *Facts) ruleHousePressure(name string) (q.Pressure, error) {
+	s, ok := stateNamed(name)
+	switch {
+	case !ok:
+		return 0, fmt.Errorf("%q is no operating state", name)
+	case len(f.Design.Ventilators) == 0:
+		return 0, f.missingVentilator()
+	case !f.can(s):
+		s = states()[0] // no unit has it: the house stays at normal
+	}
+	return f.housePressure(s).get()
+}
+
+func (f *Facts) ruleWorstPressure() (q.Pressure, error)                { return f.worstPressure().get() }
+func (f *Facts) ruleTolerance(a *design.Appliance) (q.Pressure, error) { return f.tolerance(a).get() }
+func (f *Facts) ruleInfiltration() (q.Flow, error)                     { return f.infiltration().get() }
+func (f *Facts) ruleCombustion(a *design.Appliance) (bool, error)      { return combustion(a), nil }

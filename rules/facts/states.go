@@ -1,0 +1,157 @@
+package facts
+
+import (
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/envelope"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+// streams are the two flows of a ventilator in one state; a stream that its kind
+// does not have is zero.
+type streams struct{ supply, extract q.Flow }
+
+func (f *Facts) normalStreams(w *working, unit *design.Ventilator) streams {
+	var s streams
+	if unit.Kind != "exhaust-fan" {
+		s.supply = given(w, unit.ID+" supply flow", unit.SupplyFlow, unit.Ref, "supply_flow")
+	}
+	if unit.Kind != "supply-fan" {
+		s.extract = given(w, unit.ID+" extract flow", unit.ExtractFlow, unit.Ref, "extract_flow")
+	}
+	return s
+}
+
+// settingStreams are those of another setting; a unit without it stays normal.
+func (f *Facts) settingStreams(w *working, unit *design.Ventilator, name string, at *design.Setting) streams {
+	s := f.normalStreams(w, unit)
+	if at == nil {
+		return s
+	}
+	if unit.Kind != "exhaust-fan" {
+		s.supply = given(w, unit.ID+" "+name+" supply flow", at.SupplyFlow, at.Ref, "supply_flow")
+	}
+	if unit.Kind != "supply-fan" {
+		s.extract = given(w, unit.ID+" "+name+" extract flow", at.ExtractFlow, at.Ref, "extract_flow")
+	}
+	return s
+}
+
+// state is one way in which the ventilators of a house may run.
+type state struct {
+	name    string
+	applies func(unit *design.Ventilator) bool // some unit must be able to
+	streams func(f *Facts, w *working, unit *design.Ventilator) streams
+}
+
+func twoStreams(unit *design.Ventilator) bool {
+	return unit.Kind != "exhaust-fan" && unit.Kind != "supply-fan"
+}
+
+func anyUnit(*design.Ventilator) bool { return true }
+
+// defrosts tells a unit whose defrosting moves other flows than its normal run.
+func defrosts(unit *design.Ventilator) bool {
+	return unit.Frost != nil && (*unit.Frost == "supply-fan-off" || *unit.Frost == "exhaust-only" || *unit.Frost == "recirculation")
+}
+
+func defrostStreams(f *Facts, w *working, unit *design.Ventilator) streams {
+	s := f.normalStreams(w, unit)
+	if !defrosts(unit) {
+		return s
+	}
+	s.supply = 0
+	if *unit.Frost == "recirculation" {
+		s.extract = 0
+	}
+	return s
+}
+
+// states lists the ways, in the order of a worksheet.
+func states() []state {
+	normal := func(f *Facts, w *working, unit *design.Ventilator) streams { return f.normalStreams(w, unit) }
+	return []state{
+		{"normal", anyUnit, normal},
+		{"low", func(u *design.Ventilator) bool { return u.Low != nil }, func(f *Facts, w *working, u *design.Ventilator) streams { return f.settingStreams(w, u, "low", u.Low) }},
+		{"boost", func(u *design.Ventilator) bool { return u.Boost != nil }, func(f *Facts, w *working, u *design.Ventilator) streams {
+			return f.settingStreams(w, u, "boost", u.Boost)
+		}},
+		{"defrost", defrosts, defrostStreams},
+		{"supply fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
+			return streams{0, f.normalStreams(w, u).extract}
+		}},
+		{"extract fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
+			return streams{f.normalStreams(w, u).supply, 0}
+		}},
+		{"off", anyUnit, func(*Facts, *working, *design.Ventilator) streams { return streams{} }},
+	}
+}
+
+func (f *Facts) can(s state) bool {
+	for _, unit := range f.Design.Ventilators {
+		if s.applies(unit) {
+			return true
+		}
+	}
+	return false
+}
+
+// devices are the exhaust appliances and local fans of the house, each with the
+// makeup air that comes with it.
+func (f *Facts) devices(w *working) []envelope.Device {
+	var list []envelope.Device
+	for _, a := range f.Design.Appliances {
+		if !exhausts(a) {
+			continue
+		}
+		d := envelope.Device{Name: a.ID, Exhaust: given(w, a.ID+" flow", a.Flow, a.Ref, "flow")}
+		if a.MakeupFlow != nil {
+			d.Makeup = given(w, a.ID+" makeup flow", a.MakeupFlow, a.Ref, "makeup_flow")
+		}
+		list = append(list, d)
+	}
+	for _, room := range f.Design.Rooms {
+		if e := room.LocalExhaust; e != nil && !f.exhaustIn(room) && !throughVentilator(e) {
+			list = append(list, envelope.Device{Name: room.ID, Exhaust: given(w, room.ID+" local exhaust", e.Flow, e.Ref, "flow")})
+		}
+	}
+	return list
+}
+
+// exhausts tells an appliance that takes air out of the house while it runs.
+func exhausts(a *design.Appliance) bool {
+	switch a.Kind {
+	case "kitchen-hood", "bath-fan", "dryer":
+		return a.Discharge == nil || *a.Discharge == "outdoors"
+	}
+	return false
+}
+
+func throughVentilator(e *design.LocalExhaust) bool {
+	return e.Discharge != nil && *e.Discharge == "ventilator"
+}
+
+// exhaustIn tells a room whose fan stands among the appliances already.
+func (f *Facts) exhaustIn(room *design.Room) bool {
+	for _, a := range f.Design.Appliances {
+		if exhausts(a) && a.Room != nil && a.Room.To == room {
+			return true
+		}
+	}
+	return false
+}
+
+// stateNamed finds a state; false for a word that is none.
+func stateNamed(name string) (state, bool) {
+	for _, s := range states() {
+		if s.name == name {
+			return s, true
+		}
+	}
+	return state{}, false
+}
+
+// missingVentilator says that there is nothing to run.
+func (f *Facts) missingVentilator() error {
+	return &document.Missing{Ref: f.Design.Ref, Key: "ventilator"}
+}
