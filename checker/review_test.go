@@ -30,9 +30,12 @@ func loaded(t testing.TB, source string) *design.Design {
 	return d
 }
 
+// library keeps the shipped packs compiled for all tests, which run one after the
+// other.
+var library = rules.NewLibrary(nil)
+
 func packs(t testing.TB, names ...string) []*rules.Effective {
 	t.Helper()
-	library := rules.NewLibrary(nil)
 	var list []*rules.Effective
 	for _, name := range names {
 		pack, err := library.Pack(name)
