@@ -13,8 +13,8 @@ type Exchange struct {
 	Supply, Exhaust State
 
 	// DryExhaust is the exhaust temperature at the core by temperatures alone,
-	// T_i - eps (m_min/m_e)(T_i - T_o): no fan, no heat of condensation. It is
-	// colder than the air that leaves, and frost is judged by it.
+	// T_i - eps (m_min/m_e)(T_i - T_o): no fan, no heat of condensation. In
+	// winter it is colder than the air that leaves, and frost is judged by it.
 	DryExhaust q.Temperature
 
 	// SupplyWater and ExhaustWater are what condenses out of each stream.

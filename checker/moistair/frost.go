@@ -14,8 +14,8 @@ import (
 //
 // Where the core passes moisture, outdoor air is taken as saturated, which
 // leaves the most vapor in the exhaust. Heat of condensation is left out, which
-// is on the safe side for the air; cold corners may still freeze a little
-// earlier. With Latent 0 and a dew point above 0 C it is DryFrostOnset.
+// is on the safe side for the air, as is an apparent effectiveness in place of the
+// core's own; cold corners may still freeze a little earlier. With Latent 0 and a dew point above 0 C it is DryFrostOnset.
 func (c Core) FrostOnset(indoor State, supply, extract MassFlow) (q.Temperature, bool, error) {
 	err := cmp.Or(c.check(), indoor.check("indoor air"), checkMass("supply mass flow", supply), checkMass("extract mass flow", extract))
 	if err != nil {

@@ -40,7 +40,7 @@ func BalancedRating(flow q.Flow, power q.Power) (Rating, error) {
 // 9.3.3.1, by a public energy model that quotes them; the factor for unequal
 // flows is from memory.
 func (r Rating) Apparent(sre q.Ratio) (q.Ratio, error) {
-	if err := r.checkWith("sensible recovery efficiency", sre); err != nil {
+	if err := r.checkWith("sensible recovery efficiency", sre, 1); err != nil {
 		return 0, err
 	}
 	rise := (float64(sre)*r.available() + float64(r.SupplyFan)) / (float64(r.Supply) * airHeat)
@@ -48,9 +48,9 @@ func (r Rating) Apparent(sre q.Ratio) (q.Ratio, error) {
 }
 
 // Recovery turns apparent sensible effectiveness into sensible recovery
-// efficiency: the inverse of Apparent.
+// efficiency: the inverse of Apparent, for 0 to 1.5.
 func (r Rating) Recovery(ase q.Ratio) (q.Ratio, error) {
-	if err := r.checkWith("apparent sensible effectiveness", ase); err != nil {
+	if err := r.checkWith("apparent sensible effectiveness", ase, mostApparent); err != nil {
 		return 0, err
 	}
 	heat := float64(ase)*r.least()*r.difference()*float64(r.Supply)*airHeat - float64(r.SupplyFan)
@@ -61,10 +61,11 @@ func (r Rating) Recovery(ase q.Ratio) (q.Ratio, error) {
 //
 //	eps = (m_s/m_min) (T_2 - P_s/(m_s cp) - T_1)/(T_3 - T_1)
 //
-// for a fan after the core. Use it for a Core whose Operation states its fans.
+// for a fan after the core and ASE from 0 to 1.5; the result may be negative where
+// the fan's heat alone makes up the ASE. Use it for a Core whose Operation states its fans.
 // Source: as Apparent.
 func (r Rating) CoreOnly(ase q.Ratio) (q.Ratio, error) {
-	if err := r.checkWith("apparent sensible effectiveness", ase); err != nil {
+	if err := r.checkWith("apparent sensible effectiveness", ase, mostApparent); err != nil {
 		return 0, err
 	}
 	fan := float64(r.SupplyFan) / (float64(r.Supply) * airHeat) / r.difference() / r.least()
@@ -81,10 +82,10 @@ func (r Rating) difference() float64 { return float64(r.Indoor - r.Outdoor) }
 // least is m_min/m_s.
 func (r Rating) least() float64 { return float64(min(r.Supply, r.Exhaust) / r.Supply) }
 
-const mostEffectiveness q.Ratio = 1.5 // with fan heat, at small flows
+const mostApparent q.Ratio = 1.5 // with fan heat, at small flows
 
-func (r Rating) checkWith(what string, x q.Ratio) error {
-	return cmp.Or(r.check(), bounds.Check(what, x, 0, mostEffectiveness))
+func (r Rating) checkWith(what string, x, most q.Ratio) error {
+	return cmp.Or(r.check(), bounds.Check(what, x, 0, most))
 }
 
 func (r Rating) check() error {
