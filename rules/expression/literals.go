@@ -211,6 +211,9 @@ func (s *scanner) keep(at span, text string) *Error {
 	if err != nil {
 		return &Error{Offset: at.from, Length: at.to - at.from, Message: err.Error()}
 	}
+	if at.from > 0 && isWord(s.written[at.from-1]) { // the name in its place would join the word
+		return &Error{Offset: at.from, Length: at.to - at.from, Message: fmt.Sprintf("expected a blank before %q", s.text(at))}
+	}
 	s.literals[at.from] = value
 	for i := at.from; i < at.to; i++ {
 		s.code[i] = '_'

@@ -87,6 +87,8 @@ var mistakes = []struct{ text, message, hint string }{
 	{"«inlet.x in [1 cfm]»", `"inlet.x" is a length and "[1 cfm]" holds a flow: it cannot be in that list`, ""},
 	{"[inlet.x, «inlet.flow»][0] == inlet.flow", `"inlet.x" is a length and "inlet.flow" is a flow, "list element 2" expected both to be the same`, ""},
 	// units
+	{"inlet.open and«-5 F» < inlet.warm", `expected a blank before "-5 F"`, ""},
+	{"inlet.open and«.5 m» < inlet.x", `expected a blank before ".5 m"`, ""},
 	{"inlet.«10 ft» > 1 m", `unexpected "10 ft", expected a name`, ""},
 	{"limit.«10 ft» > 1 m", `unexpected "10 ft", expected a name`, ""},
 	{"table.«10 ft»(1) > 1 m", `unexpected "10 ft", expected a name`, ""},
