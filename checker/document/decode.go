@@ -30,12 +30,13 @@ type decoder struct {
 }
 
 func (d *decoder) report(n *node, at span, hint, format string, args ...any) {
-	d.problems = append(d.problems, Problem{
-		Position: d.tree.lines.position(at),
-		Path:     n.path(),
-		Message:  fmt.Sprintf(format, args...),
-		Hint:     hint,
-	})
+	d.add(at, n.path(), hint, fmt.Sprintf(format, args...))
+}
+
+func (d *decoder) add(at span, path, hint, message string) {
+	if len(d.problems) <= MaxProblems {
+		d.problems = append(d.problems, Problem{Position: d.tree.lines.position(at), Path: path, Message: message, Hint: hint})
+	}
 }
 
 var unmarshalerType = reflect.TypeFor[Unmarshaler]()

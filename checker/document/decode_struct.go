@@ -1,6 +1,7 @@
 package document
 
 import (
+	"fmt"
 	"reflect"
 	"strings"
 	"sync"
@@ -18,7 +19,9 @@ func (d *decoder) structure(n *node, v reflect.Value) bool {
 			d.value(c, v.FieldByIndex(f.list[i].path))
 			continue
 		}
-		d.report(c, c.key, d.unknownHint(c.name, f), "unknown key %.64q", c.name)
+		if len(d.problems) <= MaxProblems { // else not even the hint is wanted
+			d.report(c, c.key, d.unknownHint(c.name, f), "unknown key %.64q", c.name)
+		}
 	}
 	for _, want := range f.list {
 		if want.required && n.child(want.key) == nil {
@@ -38,9 +41,6 @@ func (d *decoder) refer(n *node, v reflect.Value) {
 // unknownHint names the key that was probably meant, or all of a few.
 func (d *decoder) unknownHint(name string, f *fields) string {
 	const few = 12
-	if len(d.problems) > MaxProblems {
-		return ""
-	}
 	if near := Near(name, f.keys()); near != "" {
 		return meant(near)
 	}
@@ -55,12 +55,7 @@ func (d *decoder) missing(n *node, want field) {
 	if allowed := valuesOf(want.typ); allowed != nil {
 		hint = "expected one of " + words(allowed)
 	}
-	d.problems = append(d.problems, Problem{
-		Position: d.tree.lines.position(n.heading()),
-		Path:     join(n.path(), want.key),
-		Message:  "missing key \"" + want.key + "\"",
-		Hint:     hint,
-	})
+	d.add(n.heading(), join(n.path(), want.key), hint, fmt.Sprintf("missing key %q", want.key))
 }
 
 // fields is what the decoder knows of a struct type.

@@ -12,14 +12,25 @@ const byteOrderMark = "\xef\xbb\xbf"
 type lines struct {
 	source []byte
 	starts []int // offset of the first byte of each line
+	counts []int // characters that begin before each multiple of stride
 }
+
+// stride bounds what is counted anew for each position: a file may be one line.
+const stride = 512
 
 func newLines(source []byte) lines {
 	l := lines{source: source, starts: []int{0}}
 	if bytes.HasPrefix(source, []byte(byteOrderMark)) {
 		l.starts[0] = len(byteOrderMark)
 	}
+	count := 0
 	for i, c := range source {
+		if i%stride == 0 {
+			l.counts = append(l.counts, count)
+		}
+		if utf8.RuneStart(c) {
+			count++
+		}
 		if c == '\n' {
 			l.starts = append(l.starts, i+1)
 		}
@@ -27,17 +38,29 @@ func newLines(source []byte) lines {
 	return l
 }
 
+// characters counts those that begin before an offset.
+func (l lines) characters(offset int) int {
+	if len(l.source) == 0 {
+		return 0
+	}
+	mark := min(offset, len(l.source)-1) / stride
+	count := l.counts[mark]
+	for _, c := range l.source[mark*stride : offset] {
+		if utf8.RuneStart(c) {
+			count++
+		}
+	}
+	return count
+}
+
 // position gives the place of a span; of one that runs over several lines, the
 // part on its first line.
 func (l lines) position(s span) Position {
 	line := max(0, sort.SearchInts(l.starts, s.start+1)-1)
 	start := max(s.start, l.starts[line])
-	column := utf8.RuneCount(l.source[l.starts[line]:start]) + 1
-	return Position{
-		Line:      line + 1,
-		Column:    column,
-		EndColumn: column + utf8.RuneCount(l.source[start:max(start, min(s.end, l.end(line)))]),
-	}
+	end := max(start, min(s.end, l.end(line)))
+	before := l.characters(l.starts[line]) - 1 // columns count from 1
+	return Position{Line: line + 1, Column: l.characters(start) - before, EndColumn: l.characters(end) - before}
 }
 
 // end is the offset of the line break at the end of a line.

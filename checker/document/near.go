@@ -15,7 +15,7 @@ func Near(word string, among []string) string {
 		return ""
 	}
 	among = among[:min(len(among), nearAmong)]
-	best, allowed := "", 1+len(wanted)/4
+	best, allowed := "", max(1, (len(wanted)+2)/4)
 	for _, each := range among {
 		candidate := []rune(strings.ToLower(each))
 		if len(candidate) > len(wanted)+allowed || len(wanted) > len(candidate)+allowed {

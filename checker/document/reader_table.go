@@ -100,6 +100,9 @@ const (
 // clash reports a key that stands where an earlier one does. The message takes
 // the key and the line of the earlier one.
 func (r *reader) clash(first *node, at span, message string) {
+	if len(r.problems) > MaxProblems {
+		return
+	}
 	r.problems = append(r.problems, Problem{
 		Position: r.lines.position(at),
 		Path:     first.path(),

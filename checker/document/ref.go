@@ -58,16 +58,6 @@ func (r Ref) Keys() []string {
 	return keys
 }
 
-// Table gives the table under a key, such as one that is decoded into a map; ok
-// is false when the key is not given or is no table.
-func (r Ref) Table(key string) (sub Ref, ok bool) {
-	c := r.child(key)
-	if c == nil || c.kind != table {
-		return Ref{}, false
-	}
-	return Ref{r.tree, c}, true
-}
-
 // Path is the place of the table for people, counting from 1: "opening[2]". It
 // is empty for the document as a whole.
 func (r Ref) Path() string {

@@ -71,7 +71,7 @@ func (d *decoder) wrongHint(n *node, want reflect.Type) string {
 		return fmt.Sprintf("write [%s]", d.shown(n))
 	case want.Kind() == reflect.Struct && n.origin == repeated:
 		return fmt.Sprintf("write [%s] once", n.name)
-	case want.Kind() == reflect.String && n.value != nil:
+	case want.Kind() == reflect.String && n.value != nil && valuesOf(want) == nil:
 		return fmt.Sprintf("write %q", plain)
 	case n.kind == text && unquoted(plain, want.Kind()):
 		return fmt.Sprintf("write %.64s without quotes", plain)

@@ -1,0 +1,61 @@
+package document
+
+import (
+	"errors"
+	"math"
+	"testing"
+	"time"
+
+	"github.com/BurntSushi/toml"
+	"github.com/stretchr/testify/require"
+)
+
+// A second reader that gives anything else is noticed, wherever it is.
+func TestDifferencesBetweenReadersAreNoticed(t *testing.T) {
+	const source = "a = 1\nb = 'x'\nc = 2.5\nd = true\ne = [1, { f = nan }]\ng = 2026-03-31\n[[h]]\ni = 1\n"
+	same := func() map[string]any {
+		return map[string]any{"a": int64(1), "b": "x", "c": 2.5, "d": true, "e": []any{int64(1), map[string]any{"f": math.NaN()}},
+			"g": time.Now(), "h": []map[string]any{{"i": int64(1)}}}
+	}
+	tree, problems := Parse("test", []byte(source))
+	require.Empty(t, problems)
+	require.Nil(t, differs(tree.root, same()))
+	for path, change := range map[string]func(map[string]any){
+		"a":      func(m map[string]any) { m["a"] = int64(2) },
+		"b":      func(m map[string]any) { m["b"] = "X" },
+		"c":      func(m map[string]any) { m["c"] = math.NaN() },
+		"d":      func(m map[string]any) { m["d"] = "true" },
+		"e":      func(m map[string]any) { m["e"] = []any{int64(1)} },
+		"e[1]":   func(m map[string]any) { m["e"].([]any)[0] = 1.0 },
+		"e[2].f": func(m map[string]any) { m["e"].([]any)[1].(map[string]any)["f"] = 1.0 },
+		"g":      func(m map[string]any) { m["g"] = "2026-03-31" },
+		"h":      func(m map[string]any) { m["h"] = "list" },
+		"h[1]":   func(m map[string]any) { m["h"].([]map[string]any)[0]["j"] = 1 },
+		"h[1].i": func(m map[string]any) { m["h"] = []map[string]any{{"j": int64(1)}} },
+		"":       func(m map[string]any) { delete(m, "a") },
+	} {
+		m := same()
+		change(m)
+		n := differs(tree.root, m)
+		require.NotNil(t, n, path)
+		require.Equal(t, path, n.path())
+	}
+}
+
+func TestWhatTheSecondReaderRefusesIsAProblem(t *testing.T) {
+	tree, _ := Parse("test", []byte(byteOrderMark+"ok = 1\n"))
+	p := tree.refused(toml.ParseError{Message: "Something is wrong", Position: toml.Position{Start: 3}})
+	require.Equal(t, Problem{Position: Position{1, 4, 4}, Message: "not valid TOML: something is wrong"}, p)
+	p = tree.refused(toml.ParseError{Message: "Beyond", Position: toml.Position{Start: 99}})
+	require.Equal(t, Position{2, 1, 1}, p.Position)
+	require.Equal(t, "not valid TOML: odd", tree.refused(errors.New("odd")).Message)
+}
+
+func TestADifferenceIsReportedAtItsPlace(t *testing.T) {
+	tree, _ := Parse("test", []byte("a = 1\nb = 2\n"))
+	tree.root.child("b").value = int64(3)
+	require.Equal(t, []Problem{{Position: Position{2, 5, 6}, Path: "b",
+		Message: "the value cannot be read for certain, expected a plainer way to write it"}}, tree.agree())
+	tree.source = []byte("a = ")
+	require.Contains(t, tree.agree()[0].Message, "not valid TOML: ")
+}
