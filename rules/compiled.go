@@ -3,7 +3,6 @@ package rules
 import (
 	"fmt"
 	"regexp"
-	"sort"
 	"sync"
 
 	"github.com/ventlint/ventlint/checker/document"
@@ -20,6 +19,7 @@ type Compiled struct {
 
 	base    string            // default base design of its samples
 	places  map[string]origin // expressions, by key
+	names   expression.Names  // that its conditions were compiled with
 	each    []ranged
 	when    *expression.Condition // nil: always
 	require *expression.Condition
@@ -144,6 +144,7 @@ func (c *Compiled) compile(names expression.Names, report *mistakes) {
 		c.each = append(c.each, ranged{e.Name, list})
 		names.Variables = append(names.Variables[:len(c.each)-1:len(c.each)-1], expression.Variable{Name: e.Name, Type: list.Elem()})
 	}
+	c.names = names
 	var err error
 	if c.When != "" {
 		c.when, err = l.Condition(c.When, names)
@@ -196,15 +197,22 @@ var tableName = regexp.MustCompile(`\btable\.([A-Za-z_][A-Za-z0-9_]*)`)
 func (c *Compiled) TablesUsed() []string { return c.namesUsed(tableName) }
 
 func (c *Compiled) namesUsed(pattern *regexp.Regexp) []string {
+	return namesIn(pattern, c.When, c.Require, c.Says, c.Remedy)
+}
+
+// decisive are the names that an outcome depends on.
+func (c *Compiled) decisive(pattern *regexp.Regexp) []string {
+	return namesIn(pattern, c.When, c.Require)
+}
+
+func namesIn(pattern *regexp.Regexp, texts ...string) []string {
 	seen := map[string]bool{}
-	for _, text := range []string{c.When, c.Require, c.Says, c.Remedy} {
+	for _, text := range texts {
 		for _, m := range pattern.FindAllStringSubmatch(text, -1) {
 			seen[m[1]] = true
 		}
 	}
-	names := sortedKeys(seen)
-	sort.Strings(names)
-	return names
+	return sortedKeys(seen)
 }
 
 var measuring = regexp.MustCompile(`\b(distance|horizontal|rise|clear_height)\(`)

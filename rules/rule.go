@@ -38,22 +38,29 @@ func (Read) Values() []string {
 type Rule struct {
 	document.Ref `toml:"-"`
 
-	ID        string            `toml:"id,required"`
-	Title     string            `toml:"title,required"`
-	Topic     Topic             `toml:"topic,required"`
-	Level     Level             `toml:"level,required"`
-	OpenLevel Level             `toml:"open_level"` // for an open outcome; the rule's level when empty
-	Due       design.Stage      `toml:"due,required"`
-	Ranges    map[string]string `toml:"each"` // what each name ranges over; none: the dwelling as a whole
-	When      string            `toml:"when"`
-	Require   string            `toml:"require,required"`
-	Says      string            `toml:"says,required"`
-	Remedy    string            `toml:"remedy,required"`
-	Caution   string            `toml:"caution"`
-	Judge     bool              `toml:"judge"` // when require is false a person must judge: review, not fail
-	Aliases   []string          `toml:"aliases"`
-	Basis     []Basis           `toml:"basis,required"`
-	Samples   []Sample          `toml:"sample"`
+	ID          string            `toml:"id,required"`
+	Title       string            `toml:"title,required"`
+	Topic       Topic             `toml:"topic,required"`
+	Level       Level             `toml:"level,required"`
+	OpenLevel   Level             `toml:"open_level"` // for an open outcome; the rule's level when empty
+	Due         design.Stage      `toml:"due,required"`
+	Ranges      map[string]string `toml:"each"` // what each name ranges over; none: the dwelling as a whole
+	When        string            `toml:"when"`
+	Require     string            `toml:"require,required"`
+	Says        string            `toml:"says,required"`
+	Remedy      string            `toml:"remedy,required"`
+	Caution     string            `toml:"caution"`
+	Judge       bool              `toml:"judge"` // when require is false a person must judge: review, not fail
+	Aliases     []string          `toml:"aliases"`
+	Basis       []Basis           `toml:"basis,required"`
+	Equivalents []Equivalent      `toml:"equivalent"`
+	Samples     []Sample          `toml:"sample"`
+}
+
+// Equivalent is a change of the rule that no sample can notice, and why.
+type Equivalent struct {
+	Change string `toml:"change,required"` // as prove tells it
+	Reason string `toml:"reason,required"`
 }
 
 // Each binds one name of a rule to the things it ranges over.

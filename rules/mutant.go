@@ -1,0 +1,148 @@
+package rules
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"reflect"
+
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules/expression"
+)
+
+// mutant is a changed rule.
+type mutant struct {
+	Mutant
+	rule *Compiled
+}
+
+// mutants lists every single change of a rule: of its conditions, of the limits
+// that they compare with, and of the tables that they read.
+func (e *Effective) mutants(rule *Compiled) []mutant {
+	list := rule.conditionMutants("require", rule.require)
+	if rule.when != nil {
+		list = append(list, rule.conditionMutants("when", rule.when)...)
+		always := *rule
+		always.when = nil
+		list = append(list, rule.mutant("when", "the whole condition left out", rule.places["when"].ref.At("when"), &always))
+	}
+	for _, name := range rule.decisive(limitName) {
+		list = append(list, e.limitMutants(rule, name)...)
+	}
+	for _, name := range rule.decisive(tableName) {
+		list = append(list, e.tableMutants(rule, name)...)
+	}
+	return list
+}
+
+func (c *Compiled) mutant(part, change string, at document.Position, rule *Compiled) mutant {
+	return mutant{Mutant{change, part, c.places[part].file, at}, rule}
+}
+
+// conditionMutants takes the variants of a condition; one that does not compile
+// is no mutant.
+func (c *Compiled) conditionMutants(part string, condition *expression.Condition) []mutant {
+	var list []mutant
+	text, _ := c.places[part].ref.Text(part)
+	for _, v := range condition.Variants() {
+		changed, err := language().Condition(v.Source, c.names)
+		if err != nil {
+			continue
+		}
+		rule := *c
+		if part == "when" {
+			rule.when = changed
+		} else {
+			rule.require = changed
+		}
+		list = append(list, c.mutant(part, v.Change, text.Span(v.Offset, v.Length), &rule))
+	}
+	return list
+}
+
+// nudge moves a figure beyond any tolerance: a whole number by one, any other by
+// a hundredth.
+func nudge(value any, up bool) any {
+	v := reflect.ValueOf(value)
+	sign := 1.0
+	if !up {
+		sign = -1
+	}
+	if v.CanInt() {
+		return int(v.Int()) + int(sign)
+	}
+	f := v.Float()
+	if f == math.Trunc(f) && v.Type() == reflect.TypeFor[float64]() {
+		return f + sign
+	}
+	return reflect.ValueOf(f + sign*max(math.Abs(f)/100, 1e-6)).Convert(v.Type()).Interface()
+}
+
+func (e *Effective) limitMutants(rule *Compiled, name string) []mutant {
+	limit := e.Limits[name]
+	if limit.Part.Value == nil {
+		return nil
+	}
+	var list []mutant
+	for word, up := range map[string]bool{"raised": true, "lowered": false} {
+		names := rule.names
+		names.Limits = maps.Clone(names.Limits)
+		names.Limits[name] = nudge(limit.Part.Value.V, up)
+		changed, err := rule.recompiled(names)
+		if err != nil {
+			continue
+		}
+		m := Mutant{fmt.Sprintf("limit %q %s", name, word), "limit", limit.fileIn(e), limit.Part.At("value")}
+		list = append(list, mutant{m, changed})
+	}
+	return sorted(list)
+}
+
+func (e *Effective) tableMutants(rule *Compiled, name string) []mutant {
+	table := e.Tables[name]
+	var list []mutant
+	for word, factor := range map[string]float64{"raised": 1.01, "lowered": 0.99} {
+		names := rule.names
+		names.Tables = maps.Clone(names.Tables)
+		names.Tables[name] = table.Part.scaled(factor)
+		changed, err := rule.recompiled(names)
+		if err != nil {
+			continue
+		}
+		m := Mutant{fmt.Sprintf("cells of table %q %s", name, word), "table", table.fileIn(e), table.Part.At("cells")}
+		list = append(list, mutant{m, changed})
+	}
+	return sorted(list)
+}
+
+func (t *Table) scaled(factor float64) *Table {
+	changed := *t
+	changed.values = make([][]float64, len(t.values))
+	for i, row := range t.values {
+		for _, v := range row {
+			changed.values[i] = append(changed.values[i], v*factor)
+		}
+	}
+	return &changed
+}
+
+// sorted puts the two directions of a figure in a fixed order.
+func sorted(list []mutant) []mutant {
+	if len(list) == 2 && list[0].Change > list[1].Change {
+		list[0], list[1] = list[1], list[0]
+	}
+	return list
+}
+
+// recompiled is the rule with other names behind its conditions.
+func (c *Compiled) recompiled(names expression.Names) (*Compiled, error) {
+	rule := *c
+	var err error
+	if rule.require, err = language().Condition(c.Require, names); err != nil {
+		return nil, err
+	}
+	if c.when != nil {
+		rule.when, err = language().Condition(c.When, names)
+	}
+	return &rule, err
+}
