@@ -164,7 +164,7 @@ func before(a, b document.Position) bool {
 	return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
 }
 
-// place anchors a result: a failed comparison on the first key that it read, an
+// place anchors a result: a failed comparison on the key that shows it best, an
 // open one on the thing that lacks the input, all others on their first subject.
 func (r *Result) place(d *design.Design, j rules.Judgement) {
 	anchor := anchorOf(d, j.Subjects)
@@ -173,7 +173,7 @@ func (r *Result) place(d *design.Design, j rules.Judgement) {
 	case len(r.Missing) > 0:
 		r.Position = r.Missing[0].Position
 	case r.Outcome == rules.Fail || r.Outcome == rules.Review:
-		if read, ok := firstRead(j.Require.Parts); ok {
+		if read, ok := tellingRead(j); ok {
 			r.Position, r.Pointer = read.Ref.At(read.Key), read.Ref.Pointer()+"/"+read.Key
 		}
 	}
@@ -186,15 +186,47 @@ func anchorOf(d *design.Design, things []any) document.Ref {
 	return d.Dwelling.Ref
 }
 
-// firstRead is the first key of the design that a comparison read, if any: the
-// most specific place for a finding.
-func firstRead(parts []expression.Comparison) (expression.Read, bool) {
-	for _, p := range parts {
+// tellingRead is the key, of all that the comparisons read, that shows best what
+// is wrong: one of the subject before one of another thing, a figure before a
+// word, which often only picks things, and the first of equals. A word of another
+// thing shows nothing.
+func tellingRead(j rules.Judgement) (best expression.Read, ok bool) {
+	var subject document.Ref // of a rule about the dwelling, everything is a part
+	if len(j.Subjects) > 0 {
+		subject = design.Refer(j.Subjects[0])
+	}
+	most := 0
+	for _, p := range j.Require.Parts {
 		for _, read := range p.Reads {
-			if read.Ref.Leaf(read.Key) {
-				return read, true
+			if w := telling(subject, read); w > most {
+				best, most, ok = read, w, true
 			}
 		}
 	}
-	return expression.Read{}, false
+	return best, ok
+}
+
+// telling weighs a key that was read; 0 where it shows nothing.
+func telling(subject document.Ref, read expression.Read) int {
+	weight := 0
+	switch {
+	case !read.Ref.Leaf(read.Key):
+		return 0
+	case strings.HasPrefix(read.Ref.Pointer()+"/", subject.Pointer()+"/"):
+		weight += 2
+	}
+	if !isWord(read) {
+		weight++
+	}
+	return weight
+}
+
+// isWord tells whether a key holds a text that is no quantity.
+func isWord(read expression.Read) bool {
+	text, isText := read.Ref.Text(read.Key)
+	if !isText {
+		return false
+	}
+	_, err := quantity.Parse(text.Value)
+	return err != nil
 }

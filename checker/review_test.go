@@ -110,8 +110,8 @@ func TestStages(t *testing.T) {
 		return outcomes(reviewed(t, source, "irc-2021"))
 	}
 	concept, permit, final := at("concept"), at("permit"), at("final")
-	assert.Equal(t, rules.NotDue, concept["irc-2021:whole-house-rate"])
-	assert.Equal(t, rules.Pass, permit["irc-2021:whole-house-rate"])
+	assert.Equal(t, rules.NotDue, concept["irc-2021:control-override"])
+	assert.Equal(t, rules.Pass, permit["irc-2021:control-override"])
 	for _, rule := range packs(t, "irc-2021")[0].Rules {
 		if rule.Due == "final" {
 			assert.Equal(t, rules.NotDue, permit["irc-2021:"+rule.ID], rule.ID)

@@ -20,6 +20,7 @@ type Compiled struct {
 	base    string            // default base design of its samples
 	places  map[string]origin // expressions, by key
 	names   expression.Names  // that its conditions were compiled with
+	uses    uses
 	each    []ranged
 	when    *expression.Condition // nil: always
 	require *expression.Condition
@@ -145,6 +146,7 @@ func (c *Compiled) compile(names expression.Names, report *mistakes) {
 		names.Variables = append(names.Variables[:len(c.each)-1:len(c.each)-1], expression.Variable{Name: e.Name, Type: list.Elem()})
 	}
 	c.names = names
+	c.findUses()
 	var err error
 	if c.When != "" {
 		c.when, err = l.Condition(c.When, names)
@@ -186,19 +188,35 @@ func (c *Compiled) reportEach(e Each, err error, report *mistakes) {
 	})
 }
 
-var limitName = regexp.MustCompile(`\blimit\.([A-Za-z_][A-Za-z0-9_]*)`)
+// uses is what a rule names in its texts: found once, since reports ask for each
+// result.
+type uses struct {
+	limits, tables []string // decisive or printed
+	measures       bool
+}
+
+var (
+	limitName = regexp.MustCompile(`\blimit\.([A-Za-z_][A-Za-z0-9_]*)`)
+	tableName = regexp.MustCompile(`\btable\.([A-Za-z_][A-Za-z0-9_]*)`)
+	measuring = regexp.MustCompile(`\b(distance|horizontal|rise|clear_height|taut)\(`)
+)
+
+func (c *Compiled) findUses() {
+	c.uses = uses{
+		limits:   namesIn(limitName, c.When, c.Require, c.Says, c.Remedy),
+		tables:   namesIn(tableName, c.When, c.Require, c.Says, c.Remedy),
+		measures: measuring.MatchString(c.When) || measuring.MatchString(c.Require),
+	}
+}
 
 // LimitsUsed names the limits that the rule compares with or prints, sorted.
-func (c *Compiled) LimitsUsed() []string { return c.namesUsed(limitName) }
-
-var tableName = regexp.MustCompile(`\btable\.([A-Za-z_][A-Za-z0-9_]*)`)
+func (c *Compiled) LimitsUsed() []string { return c.uses.limits }
 
 // TablesUsed names the tables that the rule looks up, sorted.
-func (c *Compiled) TablesUsed() []string { return c.namesUsed(tableName) }
+func (c *Compiled) TablesUsed() []string { return c.uses.tables }
 
-func (c *Compiled) namesUsed(pattern *regexp.Regexp) []string {
-	return namesIn(pattern, c.When, c.Require, c.Says, c.Remedy)
-}
+// Measures tells whether the rule asks for distances on the site.
+func (c *Compiled) Measures() bool { return c.uses.measures }
 
 // decisive are the names that an outcome depends on.
 func (c *Compiled) decisive(pattern *regexp.Regexp) []string {
@@ -213,11 +231,4 @@ func namesIn(pattern *regexp.Regexp, texts ...string) []string {
 		}
 	}
 	return sortedKeys(seen)
-}
-
-var measuring = regexp.MustCompile(`\b(distance|horizontal|rise|clear_height)\(`)
-
-// Measures tells whether the rule asks for distances on the site.
-func (c *Compiled) Measures() bool {
-	return measuring.MatchString(c.When) || measuring.MatchString(c.Require)
 }

@@ -7,7 +7,7 @@ import (
 
 // usualExponent is what is taken for a flow exponent that the test report does
 // not give.
-const usualExponent = 0.65
+const usualExponent = envelope.DefaultExponent
 
 // leakage is the power law of the envelope, from the blower-door figure.
 func (f *Facts) leakage() result[envelope.Leakage] {

@@ -4,12 +4,14 @@ import (
 	"reflect"
 
 	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/rules/expression"
 )
 
 // Vocabulary is the names that rules may use.
 func Vocabulary() expression.Vocabulary {
-	return expression.Vocabulary{Roots: roots(), Functions: functions()}
+	return expression.Vocabulary{Roots: roots(), Functions: functions(), Label: design.Label,
+		Ref: func(facts any) document.Ref { return facts.(*Facts).Design.Ref }}
 }
 
 func root[T any](name, doc string, get func(*Facts) T) expression.Root {
