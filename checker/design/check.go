@@ -38,6 +38,9 @@ func check(d *Design) []document.Problem {
 
 // report adds a mistake in the value of a key.
 func (c *checker) report(of document.Ref, key, hint, format string, args ...any) {
+	if len(c.problems) > document.MaxProblems {
+		return
+	}
 	c.problems = append(c.problems, document.Problem{
 		Position: of.At(key),
 		Path:     of.KeyPath(key),

@@ -103,14 +103,14 @@ func (c *checker) outline(p place) {
 	}
 }
 
-// oneShape refuses what is round and rectangular at once.
+// oneShape refuses what is round and of two sides at once.
 func (c *checker) oneShape(ref document.Ref) {
 	if !ref.Given("diameter") {
 		return
 	}
-	for _, key := range []string{"width", "height"} {
+	for _, key := range []string{"width", "height", "flat_oval"} {
 		if ref.Given(key) {
-			c.report(ref, "diameter", "", "found a diameter beside a %s, expected a round or a rectangular shape", key)
+			c.report(ref, "diameter", "", "found a diameter beside a %s, expected a round shape or one of two sides", key)
 			return
 		}
 	}

@@ -46,6 +46,8 @@ func TestHostileFilesEndWithAClearLimit(t *testing.T) {
 		{"many wrong values", "format = 1\n" + strings.Repeat("[[opening]]\nkind=1\nflow=2\nwall=3\n", 7_400), "which are not listed"},
 		{"many references to nothing", numbered(5900, "[[opening]]\nid=\"an-opening-o-%[1]d\"\nkind=\"intake\"\nwall=\"a-wall-of-the-house-%[1]d\"\nserves=\"a-ventilator-of-the-house-%[1]d\"\n"), "which are not listed"},
 		{"many references to the wrong thing", numbered(7400, "[[opening]]\nid=\"an-opening-of-the-house-%[1]d\"\nkind=\"intake\"\nwall=\"an-opening-of-the-house-%[1]d\"\n"), "which are not listed"},
+		{"one long line", "opening = [" + numbered(7_400, "{ id = \"o%d\", kind = \"intake\", wall = \"w\" }, ") + "]", "which are not listed"},
+		{"one long line of keys given twice", "x = {" + numbered(29_000, "a = %d, ") + "}", "which are not listed"},
 		{"a long key", strings.Repeat("k", document.MaxSize-10) + "=1", "unknown key"},
 		{"a long word", "x = " + strings.Repeat("9", document.MaxSize-10), "64 bits"},
 		{"a long text", "format = '" + strings.Repeat("9", document.MaxSize-20) + "'", "expected a whole number"},

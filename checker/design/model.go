@@ -63,16 +63,16 @@ type Dwelling struct {
 	document.Ref `toml:"-"`
 
 	FloorArea      *q.Area        `toml:"floor_area" range:"positive"` // conditioned, all storeys
-	Volume         *q.Volume      `toml:"volume" range:"positive"`
+	Volume         *q.Volume      `toml:"volume" range:"positive"`     // conditioned
 	Bedrooms       *int           `toml:"bedrooms" range:"0..100"`
 	Occupants      *int           `toml:"occupants" range:"0..1000"`
-	Storeys        *float64       `toml:"storeys" range:"positive"`
-	Height         *q.Length      `toml:"height" range:"positive"` // lowest to highest above-grade point of the pressure boundary
-	ClimateZone    *string        `toml:"climate_zone"`
-	Elevation      *q.Length      `toml:"elevation" range:"any"` // above sea level
-	WinterOutdoor  *q.Temperature `toml:"winter_outdoor"`
-	SummerOutdoor  *q.Temperature `toml:"summer_outdoor"`
-	SummerWetBulb  *q.Temperature `toml:"summer_wet_bulb"`
+	Storeys        *float64       `toml:"storeys" range:"positive"` // above grade; 1.5 with a half storey
+	Height         *q.Length      `toml:"height" range:"positive"`  // lowest to highest above-grade point of the pressure boundary
+	ClimateZone    *string        `toml:"climate_zone"`             // of the energy code, such as "6A"
+	Elevation      *q.Length      `toml:"elevation" range:"any"`    // above sea level
+	WinterOutdoor  *q.Temperature `toml:"winter_outdoor"`           // winter design, dry bulb
+	SummerOutdoor  *q.Temperature `toml:"summer_outdoor"`           // summer design, dry bulb
+	SummerWetBulb  *q.Temperature `toml:"summer_wet_bulb"`          // coincident with summer_outdoor
 	WinterIndoor   *q.Temperature `toml:"winter_indoor"`
 	SummerIndoor   *q.Temperature `toml:"summer_indoor"`
 	WinterHumidity *q.Ratio       `toml:"winter_humidity"` // indoor relative humidity
@@ -87,12 +87,12 @@ type Dwelling struct {
 type Leakage struct {
 	document.Ref `toml:"-"`
 
-	Flow50        *q.Flow      `toml:"flow_50" range:"positive"`
-	AirChanges50  *q.AirChange `toml:"air_changes_50" range:"positive"`
-	Exponent      *float64     `toml:"exponent" range:"0.5..1"`
+	Flow50        *q.Flow      `toml:"flow_50" range:"positive"`        // at 50 Pa
+	AirChanges50  *q.AirChange `toml:"air_changes_50" range:"positive"` // at 50 Pa
+	Exponent      *float64     `toml:"exponent" range:"0.5..1"`         // of flow on pressure
 	Basis         *Evidence    `toml:"basis"`
-	WeatherFactor *float64     `toml:"weather_factor" range:"positive"`
-	WeatherSource *string      `toml:"weather_source"`
+	WeatherFactor *float64     `toml:"weather_factor" range:"positive"` // weather and shielding factor of the rate standard
+	WeatherSource *string      `toml:"weather_source"`                  // where the factor was read
 }
 
 // Room is a room or space: attic, crawl space and garage included.
@@ -100,12 +100,12 @@ type Room struct {
 	Thing
 
 	Use          RoomUse        `toml:"use,required"`
-	Area         *q.Area        `toml:"area" range:"positive"`
-	Height       *q.Length      `toml:"height" range:"positive"`
-	Storey       *int           `toml:"storey" range:"any"`
+	Area         *q.Area        `toml:"area" range:"positive"`   // of the floor
+	Height       *q.Length      `toml:"height" range:"positive"` // of the ceiling
+	Storey       *int           `toml:"storey" range:"any"`      // 0 is at grade, -1 below it
 	Conditioned  *bool          `toml:"conditioned"`
-	LowestTemp   *q.Temperature `toml:"lowest_temperature"`
-	PassageArea  *q.Area        `toml:"open_passage_area"` // permanent openings to adjoining rooms
+	LowestTemp   *q.Temperature `toml:"lowest_temperature"` // that the space reaches in winter
+	PassageArea  *q.Area        `toml:"open_passage_area"`  // permanent openings to adjoining rooms
 	DoorUndercut *q.Length      `toml:"door_undercut"`
 	DoorWidth    *q.Length      `toml:"door_width" range:"positive"`
 	TransferArea *q.Area        `toml:"transfer_area"` // free area of transfer grilles
@@ -147,9 +147,9 @@ type Line struct {
 
 // Placement says where something is: on a wall, on the roof, or on the ground.
 // On a wall, from_left (seen from outside) and above_grade are to the centre of
-// the shape. On the roof, at and height (above the site datum) are. On the
-// ground, at, or along (a line), or outline (an area), with height above the
-// site datum.
+// the shape. On the roof, roof = true, at and level are. On the ground, at, or
+// along (a line), or outline (an area), with level. A shape is round (diameter)
+// or rectangular (width and height).
 type Placement struct {
 	Wall       *Link[Wall] `toml:"wall"`
 	FromLeft   *q.Length   `toml:"from_left"`
@@ -184,10 +184,10 @@ type Opening struct {
 	Fitting          *string             `toml:"fitting"`        // same word on both halves of one factory-built combination fitting
 	FittingListed    *bool               `toml:"fitting_listed"` // listed combination fitting, installed by its maker's instructions
 	AirFrom          *AirOrigin          `toml:"air_from"`
-	Flow             *q.Flow             `toml:"flow"`
+	Flow             *q.Flow             `toml:"flow"`                            // passing while it runs
 	ScreenOpening    *q.Length           `toml:"screen_opening" range:"positive"` // largest dimension of a mesh opening
 	Screened         *bool               `toml:"screened"`
-	CorrosionProof   *bool               `toml:"corrosion_resistant"`
+	CorrosionProof   *bool               `toml:"corrosion_resistant"` // its screen or louver
 	WeatherProtected *bool               `toml:"weather_protected"`
 	Damper           *DamperKind         `toml:"damper"`
 	Discharges       *DischargeDirection `toml:"discharges"`
@@ -208,9 +208,9 @@ type Source struct {
 	Placement
 
 	Kind            SourceKind  `toml:"kind,required"`
-	FuelInput       *q.Power    `toml:"fuel_input"`
-	GasPressure     *q.Pressure `toml:"gas_pressure"` // in the regulator's supply
-	SameDwelling    *bool       `toml:"same_dwelling"`
+	FuelInput       *q.Power    `toml:"fuel_input"`     // of the appliance that vents here
+	GasPressure     *q.Pressure `toml:"gas_pressure"`   // in the regulator's supply
+	SameDwelling    *bool       `toml:"same_dwelling"`  // of the dwelling of the intake
 	FilledOnSite    *bool       `toml:"filled_on_site"` // LP container
 	MakerDistance   *q.Length   `toml:"maker_distance"` // to an intake, by the maker's instructions
 	MechanicalDraft *bool       `toml:"mechanical_draft"`
@@ -223,15 +223,15 @@ type Ventilator struct {
 	Kind                  VentilatorKind `toml:"kind,required"`
 	Room                  *Link[Room]    `toml:"room"`
 	Mounting              *Mounting      `toml:"mounting"`
-	SupplyFlow            *q.Flow        `toml:"supply_flow"`  // outdoor air delivered while running
-	ExtractFlow           *q.Flow        `toml:"extract_flow"` // air taken from the house while running
-	MinutesPerHour        *q.Duration    `toml:"minutes_per_hour" range:"0..60 min"`
-	Cycle                 *q.Duration    `toml:"cycle" range:"positive"` // one on-off cycle; at most the segment a code tests
-	OnTime                *q.Duration    `toml:"on_time"`
-	DefrostMinutes        *q.Duration    `toml:"defrost_minutes" range:"0..60 min"` // per hour, at winter design, not exchanging
+	SupplyFlow            *q.Flow        `toml:"supply_flow"`                        // outdoor air delivered while running
+	ExtractFlow           *q.Flow        `toml:"extract_flow"`                       // air taken from the house while running
+	MinutesPerHour        *q.Duration    `toml:"minutes_per_hour" range:"0..60 min"` // that it runs in each hour
+	Cycle                 *q.Duration    `toml:"cycle" range:"positive"`             // one on-off cycle; at most the segment a code tests
+	OnTime                *q.Duration    `toml:"on_time"`                            // of each cycle
+	DefrostMinutes        *q.Duration    `toml:"defrost_minutes" range:"0..60 min"`  // per hour, at winter design, not exchanging
 	Control               *ControlKind   `toml:"control"`
 	ManualOverride        *bool          `toml:"manual_override"`
-	ControlLabelled       *bool          `toml:"control_labelled"`
+	ControlLabelled       *bool          `toml:"control_labelled"`            // says what it controls
 	Certified             *bool          `toml:"certified"`                   // listed for airflow by a third party
 	RatedFlow             *q.Flow        `toml:"rated_flow" range:"positive"` // listed flow ...
 	RatedPressure         *q.Pressure    `toml:"rated_pressure"`              // ... at this external static pressure
@@ -239,25 +239,25 @@ type Ventilator struct {
 	WillMeasure           *bool          `toml:"flow_to_be_measured"`         // installed flow will be measured
 	SupplyFan             []FanPoint     `toml:"supply_fan"`
 	ExtractFan            []FanPoint     `toml:"extract_fan"`
-	Power                 *q.Power       `toml:"power"`
-	Sensible              *q.Ratio       `toml:"sensible_recovery"`
-	SensibleAt            *q.Temperature `toml:"sensible_recovery_at"`
-	Latent                *q.Ratio       `toml:"latent_recovery"`
-	ExhaustTransfer       *q.Ratio       `toml:"exhaust_air_transfer"`
+	Power                 *q.Power       `toml:"power"`                // electric, all fans at the stated flows
+	Sensible              *q.Ratio       `toml:"sensible_recovery"`    // sensible recovery efficiency ...
+	SensibleAt            *q.Temperature `toml:"sensible_recovery_at"` // ... at this outdoor temperature
+	Latent                *q.Ratio       `toml:"latent_recovery"`      // latent recovery or moisture transfer ratio
+	ExhaustTransfer       *q.Ratio       `toml:"exhaust_air_transfer"` // exhaust air that passes into the supply air
 	Frost                 *FrostKind     `toml:"frost_protection"`
-	FrostTo               *q.Temperature `toml:"frost_protection_to"`
+	FrostTo               *q.Temperature `toml:"frost_protection_to"` // lowest outdoor temperature it protects at
 	Drain                 *DrainKind     `toml:"drain"`
-	DrainSize             *q.Length      `toml:"drain_size" range:"positive"`
-	DrainSlope            *q.Slope       `toml:"drain_slope" range:"any"`
+	DrainSize             *q.Length      `toml:"drain_size" range:"positive"` // nominal
+	DrainSlope            *q.Slope       `toml:"drain_slope" range:"any"`     // falling away from the unit; negative when it rises
 	DrainTrap             *bool          `toml:"drain_trap"`
 	Loudness              *q.Loudness    `toml:"loudness"`
 	Supply                *SupplyJoint   `toml:"supply_joins"`
-	Interlock             *bool          `toml:"interlock"` // furnace fan runs with the ventilator
-	Continuous            *bool          `toml:"continuous"`
+	Interlock             *bool          `toml:"interlock"`  // furnace fan runs with the ventilator
+	Continuous            *bool          `toml:"continuous"` // rated for continuous duty
 	Isolated              *bool          `toml:"vibration_isolated"`
 	DistributesToBedrooms *bool          `toml:"supplies_every_bedroom"`
-	JoinUpstream          *q.Length      `toml:"joint_upstream_of_blower"`
-	Width                 *q.Length      `toml:"width" range:"positive"`
+	JoinUpstream          *q.Length      `toml:"joint_upstream_of_blower"` // along the return duct
+	Width                 *q.Length      `toml:"width" range:"positive"`   // of the cabinet
 	Depth                 *q.Length      `toml:"depth" range:"positive"`
 	Height                *q.Length      `toml:"height" range:"positive"`
 	Low                   *Setting       `toml:"low"` // reduced setting; supply_flow and extract_flow are the normal one
@@ -293,8 +293,8 @@ type Filter struct {
 	ToolFree        *bool       `toml:"tool_free"`
 	Reach           *q.Length   `toml:"reach"` // height of the filter door above the standing surface
 	ServiceInterval *q.Duration `toml:"service_interval" range:"positive"`
-	PullSpace       *q.Length   `toml:"pull_space"` // clear space in the direction it slides out
-	Length          *q.Length   `toml:"length" range:"positive"`
+	PullSpace       *q.Length   `toml:"pull_space"`              // clear space in the direction it slides out
+	Length          *q.Length   `toml:"length" range:"positive"` // of the filter, in the direction it slides out
 }
 
 // Access is how a ventilator is reached and served.
@@ -317,9 +317,9 @@ type Access struct {
 	Light               *bool     `toml:"light"`
 	LightSwitch         *bool     `toml:"light_switch_at_entry"`
 	Receptacle          *bool     `toml:"receptacle"`
-	ReceptacleDistance  *q.Length `toml:"receptacle_distance"`
-	ReachHeight         *q.Length `toml:"reach_height"`
-	HeadClearance       *q.Length `toml:"clear_height_below"` // under a hung unit
+	ReceptacleDistance  *q.Length `toml:"receptacle_distance"` // from the unit
+	ReachHeight         *q.Length `toml:"reach_height"`        // of what is serviced, above the standing surface
+	HeadClearance       *q.Length `toml:"clear_height_below"`  // under a hung unit
 	OverWalkingArea     *bool     `toml:"over_walking_area"`
 	AboveGround         *q.Length `toml:"above_ground"` // under-floor unit
 	InElectricalSpace   *bool     `toml:"in_electrical_working_space"`
@@ -332,11 +332,11 @@ type Terminal struct {
 	Airstream    Airstream   `toml:"airstream,required"`
 	Room         *Link[Room] `toml:"room"`
 	Flow         *q.Flow     `toml:"flow"`
-	Loss         *q.Pressure `toml:"loss"`
-	LossFlow     *q.Flow     `toml:"loss_at"` // flow at which the loss is stated
-	AboveFloor   *q.Length   `toml:"above_floor"`
+	Loss         *q.Pressure `toml:"loss"`        // of the grille or valve ...
+	LossFlow     *q.Flow     `toml:"loss_at"`     // flow at which the loss is stated
+	AboveFloor   *q.Length   `toml:"above_floor"` // to the centre
 	Diameter     *q.Length   `toml:"diameter" range:"positive"`
-	FromReturn   *q.Length   `toml:"from_return_grille"`
+	FromReturn   *q.Length   `toml:"from_return_grille"` // nearest return grille
 	FromCooktop  *q.Length   `toml:"from_cooktop"`
 	GreaseFilter *bool       `toml:"grease_filter"`
 }
@@ -352,19 +352,19 @@ type Duct struct {
 	Diameter      *q.Length            `toml:"diameter" range:"positive"`
 	Width         *q.Length            `toml:"width" range:"positive"`
 	Height        *q.Length            `toml:"height" range:"positive"`
-	Length        *q.Length            `toml:"length"`
-	FlatOval      *bool                `toml:"flat_oval"`   // width and height are the axes of an oval
-	Compression   *q.Ratio             `toml:"compression"` // of flexible duct, against fully stretched
-	Flow          *q.Flow              `toml:"flow"`
-	Elbows        *int                 `toml:"elbows" range:"0..1000"`
+	Length        *q.Length            `toml:"length"`                 // along the centre line, without fittings
+	FlatOval      *bool                `toml:"flat_oval"`              // width and height are the axes of an oval
+	Compression   *q.Ratio             `toml:"compression"`            // of flexible duct, against fully stretched
+	Flow          *q.Flow              `toml:"flow"`                   // design flow
+	Elbows        *int                 `toml:"elbows" range:"0..1000"` // number of 90 degree elbows
 	Fittings      []*Fitting           `toml:"fitting"`
-	ExtraLoss     *q.Pressure          `toml:"extra_loss"`
-	ExtraLossFlow *q.Flow              `toml:"extra_loss_at"`
+	ExtraLoss     *q.Pressure          `toml:"extra_loss"`    // of filters, heaters, silencers in the run ...
+	ExtraLossFlow *q.Flow              `toml:"extra_loss_at"` // ... at this flow
 	Insulation    *q.ThermalResistance `toml:"insulation"`
 	VaporRetarder *bool                `toml:"vapor_retarder"`
-	Place         *DuctPlace           `toml:"place"`
+	Place         *DuctPlace           `toml:"place"` // coldest space it runs through
 	Slope         *q.Slope             `toml:"slope"`
-	SlopesTo      *SlopeEnd            `toml:"slopes_to"`
+	SlopesTo      *SlopeEnd            `toml:"slopes_to"` // the end that lies lower
 	Sealed        *bool                `toml:"sealed"`
 	Supported     *bool                `toml:"supported"`
 	Over          *DuctOver            `toml:"over"` // what it passes over
@@ -375,9 +375,9 @@ type Fitting struct {
 	document.Ref `toml:"-"`
 
 	Kind             string    `toml:"kind,required"`
-	Count            *int      `toml:"count" range:"1..1000"`
-	LossCoefficient  *float64  `toml:"loss_coefficient" range:"any"`
-	EquivalentLength *q.Length `toml:"equivalent_length"`
+	Count            *int      `toml:"count" range:"1..1000"`        // how many alike
+	LossCoefficient  *float64  `toml:"loss_coefficient" range:"any"` // of one, on the velocity pressure of the duct
+	EquivalentLength *q.Length `toml:"equivalent_length"`            // of one
 }
 
 // Appliance is fuel-burning or exhaust equipment that shares the house air.
@@ -388,26 +388,26 @@ type Appliance struct {
 	Room          *Link[Room]   `toml:"room"`
 	Fuel          *Fuel         `toml:"fuel"`
 	Vent          *VentKind     `toml:"vent"`
-	FuelInput     *q.Power      `toml:"fuel_input"`
-	Flow          *q.Flow       `toml:"flow"` // exhaust flow of a hood, dryer or bath fan
-	MakeupFlow    *q.Flow       `toml:"makeup_flow"`
+	FuelInput     *q.Power      `toml:"fuel_input"`   // of the burner
+	Flow          *q.Flow       `toml:"flow"`         // exhaust flow of a hood, dryer or bath fan
+	MakeupFlow    *q.Flow       `toml:"makeup_flow"`  // supplied while the appliance runs
 	ConnectedTo   *string       `toml:"connected_to"` // id of a ventilator whose ducts it shares
 	DuctMaterial  *Material     `toml:"duct_material"`
 	Discharge     *Discharge    `toml:"discharge"`
-	PressureLimit *q.Pressure   `toml:"pressure_limit"` // depressurization that it tolerates
+	PressureLimit *q.Pressure   `toml:"pressure_limit"` // depressurization that it tolerates, a positive figure
 }
 
 // Commissioning is what was measured.
 type Commissioning struct {
 	document.Ref `toml:"-"`
 
-	Date            *string     `toml:"date"`
+	Date            *string     `toml:"date"` // such as "2026-03-31"
 	Instrument      *string     `toml:"instrument"`
-	Accuracy        *q.Ratio    `toml:"accuracy"`
+	Accuracy        *q.Ratio    `toml:"accuracy"` // of the reading
 	SupplyFlow      *q.Flow     `toml:"supply_flow"`
 	ExtractFlow     *q.Flow     `toml:"extract_flow"`
-	SupplyPressure  *q.Pressure `toml:"supply_pressure" range:"any"`
-	ExtractPressure *q.Pressure `toml:"extract_pressure" range:"any"`
+	SupplyPressure  *q.Pressure `toml:"supply_pressure" range:"any"`  // external static pressure at the unit; suction is negative
+	ExtractPressure *q.Pressure `toml:"extract_pressure" range:"any"` // external static pressure at the unit; suction is negative
 	Posted          *bool       `toml:"certificate_posted"`
 	Measured        []*Measured `toml:"measured"`
 }
@@ -437,8 +437,8 @@ type Variance struct {
 	document.Ref `toml:"-"`
 
 	Rule    string  `toml:"rule,required"`
-	Subject *string `toml:"subject"`
+	Subject *string `toml:"subject"` // id of the thing it is for; all when not given
 	Reason  string  `toml:"reason,required"`
 	By      string  `toml:"by,required"` // a role
-	Until   *string `toml:"until"`
+	Until   *string `toml:"until"`       // last day on which it counts, such as "2026-03-31"
 }
