@@ -22,9 +22,14 @@ type Format interface {
 type Batch struct {
 	Reports  []*checker.Report
 	Failures []Failure
+	Baseline *Baseline // the review to compare with; nil: none
+	Gate     Gate
 	Tool     Tool
 	Options  Options
 }
+
+// empty tells whether a run had no design at all.
+func (b Batch) empty() bool { return len(b.Reports)+len(b.Failures) == 0 }
 
 // Failure is a design file that could not be reviewed, and why. A problem
 // without a position is about the file as a whole.
@@ -54,7 +59,7 @@ type Options struct {
 
 // formats lists every format, in the order in which they are offered.
 func formats() []Format {
-	return []Format{textFormat{}, linesFormat{}, jsonFormat{}, sarifFormat{}}
+	return []Format{textFormat{}, linesFormat{}, jsonFormat{}, sarifFormat{}, evidenceFormat{}}
 }
 
 // Named finds a format by its name.

@@ -16,12 +16,13 @@ type jsonFormat struct{}
 func (jsonFormat) Name() string { return "json" }
 
 func (jsonFormat) Write(w io.Writer, b Batch) error {
+	c := b.changes()
 	return writeJSON(w, &jsonDocument{
-		Format:   "ventlint-report",
-		Version:  1,
+		Format:   jsonFormatName,
+		Version:  jsonVersion,
 		Tool:     jsonTool(b.Tool),
 		Note:     closing,
-		Reports:  each(b.Reports, jsonReportOf),
+		Reports:  each(b.Reports, c.jsonReport),
 		Failures: each(b.Failures, jsonFailureOf),
 	})
 }
@@ -45,26 +46,40 @@ func each[A, B any](list []A, f func(A) B) []B {
 	return out
 }
 
-func jsonReportOf(r *checker.Report) jsonReport {
-	project := projectOf(r)
+func (c *changes) jsonReport(r *checker.Report) jsonReport {
 	return jsonReport{
-		File: r.File,
-		Project: jsonProject{
-			Name:         project.Name,
-			Site:         textOr(project.Site, ""),
-			Jurisdiction: textOr(project.Jurisdiction, ""),
-			Stage:        string(project.Stage),
-			Units:        string(project.Units),
-		},
+		File:        r.File,
+		Project:     jsonProjectOf(r),
 		Date:        r.Date,
 		Packs:       each(r.Packs, func(p checker.PackUsed) jsonPack { return jsonPack(p) }),
 		Counts:      jsonCountsOf(r),
-		Results:     each(r.Results, jsonResultOf),
+		Results:     each(pointers(r.Results), c.jsonResult),
 		Assumptions: each(r.Assumptions, func(a checker.Assumption) jsonAssumption { return jsonAssumption(a) }),
 		Remarks: each(r.Remarks, func(m checker.Remark) jsonRemark {
 			return jsonRemark{m.Text, jsonPosition(inFile(m.Position))}
 		}),
+		Baseline: c.jsonBaseline(r),
 	}
+}
+
+func jsonProjectOf(r *checker.Report) jsonProject {
+	project := projectOf(r)
+	return jsonProject{
+		Name:         project.Name,
+		Site:         textOr(project.Site, ""),
+		Jurisdiction: textOr(project.Jurisdiction, ""),
+		Stage:        string(project.Stage),
+		Units:        string(project.Units),
+	}
+}
+
+// pointers points to the elements of a list.
+func pointers[T any](list []T) []*T {
+	all := make([]*T, len(list))
+	for i := range list {
+		all[i] = &list[i]
+	}
+	return all
 }
 
 func jsonCountsOf(r *checker.Report) jsonCounts {
@@ -82,7 +97,7 @@ func jsonCountsOf(r *checker.Report) jsonCounts {
 	}
 }
 
-func jsonResultOf(r checker.Result) jsonResult {
+func (c *changes) jsonResult(r *checker.Result) jsonResult {
 	return jsonResult{
 		Rule: r.Rule.ID, Pack: r.Pack,
 		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: string(r.Rule.Due),
@@ -90,17 +105,18 @@ func jsonResultOf(r checker.Result) jsonResult {
 		Subjects:    each(r.Subjects, jsonSubjectOf),
 		Position:    jsonPosition(inFile(r.Position)),
 		Pointer:     r.Pointer,
-		Fingerprint: fingerprint(&r),
+		Fingerprint: fingerprint(r),
 		Comparisons: each(r.Comparisons, jsonComparisonOf),
 		Missing:     each(r.Missing, func(m checker.MissingInput) jsonKey { return jsonKeyOf(m.Key, m.Position) }),
 		Reasons:     each(r.Reasons, same),
 		Stated:      each(r.Stated, same),
 		Inputs:      each(r.Inputs, func(i checker.Input) jsonKey { return jsonKeyOf(i.Key, i.Position) }),
-		Variance:    jsonVarianceOf(&r),
+		Variance:    jsonVarianceOf(r),
 		Remedy:      r.Remedy,
 		Caution:     r.Rule.Caution,
 		Basis:       each(r.Rule.Basis, jsonBasisOf),
 		Limits:      each(r.Limits, jsonLimitOf),
+		Baseline:    c.state(r),
 	}
 }
 

@@ -1,12 +1,18 @@
 package reportfmt
 
+// What a document says of itself.
+const (
+	jsonFormatName = "ventlint-report"
+	jsonVersion    = 1
+)
+
 // The json format writes one jsonDocument. Lists are always there, empty when
 // there is nothing; texts that a report does not have are left out. Quantities
 // are texts in the units of the design, lines and columns count characters from
 // 1. A change that a reader could notice raises the version.
 type (
 	jsonDocument struct {
-		Format   string        `json:"format"`  // always "ventlint-report"
+		Format   string        `json:"format"`  // always ventlint-report
 		Version  int           `json:"version"` // of this layout
 		Tool     jsonTool      `json:"tool"`
 		Note     string        `json:"note"` // what the review is worth
@@ -29,6 +35,7 @@ type (
 		Results     []jsonResult     `json:"results"` // every rule for every subject, in the order of the review
 		Assumptions []jsonAssumption `json:"assumptions"`
 		Remarks     []jsonRemark     `json:"remarks"` // what else a reader must know, such as an unused variance
+		Baseline    *jsonBaseline    `json:"baseline,omitempty"`
 	}
 
 	jsonProject struct {
@@ -88,6 +95,7 @@ type (
 		Caution     string           `json:"caution,omitempty"`
 		Basis       []jsonBasis      `json:"basis"`
 		Limits      []jsonLimit      `json:"limits"`
+		Baseline    string           `json:"baseline,omitempty"` // new or unchanged, where the review was compared
 	}
 
 	jsonSubject struct {
@@ -155,6 +163,24 @@ type (
 		Value string      `json:"value"`
 		Pack  string      `json:"pack"` // that sets it
 		Basis []jsonBasis `json:"basis"`
+	}
+
+	// jsonBaseline compares the problems of a report with an earlier review.
+	jsonBaseline struct {
+		New       int          `json:"new"`
+		Unchanged int          `json:"unchanged"`
+		Absent    []jsonAbsent `json:"absent"` // problems that the earlier review had and this one has not
+	}
+
+	// jsonAbsent has the place of the earlier review.
+	jsonAbsent struct {
+		Rule        string       `json:"rule"` // pack:rule
+		Outcome     string       `json:"outcome"`
+		Level       string       `json:"level,omitempty"`
+		Message     string       `json:"message,omitempty"`
+		Position    jsonPosition `json:"position"`
+		Pointer     string       `json:"pointer"`
+		Fingerprint string       `json:"fingerprint"`
 	}
 
 	jsonFailure struct {

@@ -20,7 +20,8 @@ import (
 // sees it. What a person must judge begins "to be judged" and is always a note,
 // because it never fails a review. A mistake in a design file, and a review in
 // which no rule could be decided, are errors tagged [design] and [review]; they
-// stand at the first character when they are about the whole file.
+// stand at the first character when they are about the whole file. A remark, such
+// as one on a variance that ended, is a note tagged [review].
 type linesFormat struct{}
 
 func (linesFormat) Name() string { return "lines" }
@@ -62,6 +63,9 @@ func problemLines(b Batch) []line {
 	for _, r := range b.Reports {
 		if r.Count().Decided() == 0 {
 			all = append(all, line{r.File, inFile(document.Position{}), rules.Error, nothingChecked, "review"})
+		}
+		for _, remark := range r.Remarks {
+			all = append(all, line{r.File, inFile(remark.Position), rules.Note, remark.Text, "review"})
 		}
 	}
 	return all

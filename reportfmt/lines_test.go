@@ -16,7 +16,7 @@ var lineShape = regexp.MustCompile(`^(.+):([1-9]\d*):([1-9]\d*): (error|warning|
 func TestLinesHaveOneShape(t *testing.T) {
 	for name, b := range batches() {
 		for _, l := range strings.Split(strings.TrimSuffix(written(t, "lines", b), "\n"), "\n") {
-			if name == "clean" {
+			if name == "clean" || name == "none" {
 				require.Empty(t, l)
 				continue
 			}
@@ -30,6 +30,9 @@ func TestLinesAreOnePerProblem(t *testing.T) {
 		want := len(problems(b))
 		for _, f := range b.Failures {
 			want += len(f.Problems)
+		}
+		for _, r := range b.Reports {
+			want += len(r.Remarks)
 		}
 		if name == "nothing" {
 			want = 1

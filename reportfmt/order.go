@@ -14,19 +14,22 @@ type placed struct {
 	Result *checker.Result
 }
 
-// problems lists the problems of all reports by file, line, column and rule;
+// everything lists the results of all reports by file, line, column and rule;
 // within those by subject and text, so that the order is total.
-func problems(b Batch) []placed {
+func everything(b Batch) []placed {
 	var all []placed
 	for _, report := range b.Reports {
 		for i := range report.Results {
-			if report.Results[i].Problem() {
-				all = append(all, placed{report.File, &report.Results[i]})
-			}
+			all = append(all, placed{report.File, &report.Results[i]})
 		}
 	}
 	slices.SortStableFunc(all, comparePlaced)
 	return all
+}
+
+// problems lists those that ask something of the designer, in the same order.
+func problems(b Batch) []placed {
+	return slices.DeleteFunc(everything(b), func(p placed) bool { return !p.Result.Problem() })
 }
 
 func comparePlaced(a, b placed) int {

@@ -20,9 +20,10 @@ const (
 // page collects the lines of a notice. All text reaches it in one of its
 // methods, which make it visible, wrap it and only then colour it.
 type page struct {
-	out    strings.Builder
-	width  int
-	colour bool
+	out     strings.Builder
+	width   int
+	colour  bool
+	changes *changes
 }
 
 func newPage(o Options) *page {

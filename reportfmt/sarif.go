@@ -2,12 +2,12 @@ package reportfmt
 
 import (
 	"io"
-	"net/url"
-	"path"
-	"strings"
 
 	"github.com/ventlint/ventlint/checker/document"
 )
+
+// driverName is the tool that every log of this program names.
+const driverName = "ventlint"
 
 // sarifFormat writes SARIF 2.1.0 for hosts that show alerts: the problems only,
 // one result each.
@@ -28,80 +28,74 @@ func (sarifFormat) Name() string { return "sarif" }
 
 func (sarifFormat) Write(w io.Writer, b Batch) error {
 	found := problems(b)
-	ruleList, index := sarifRules(found)
-	notifications := sarifNotifications(b)
+	run, index := sarifRunOf(b, found)
+	run.Results = each(found, func(p placed) sarifResult { return sarifResultOf(p, index) })
+	return writeSARIF(w, run)
+}
+
+func writeSARIF(w io.Writer, run sarifRun) error {
 	return writeJSON(w, &sarifLog{
 		Schema:  "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
 		Version: "2.1.0",
-		Runs: []sarifRun{{
-			Tool: sarifTool{Driver: sarifDriver{
-				Name: b.Tool.Name, Version: b.Tool.Version,
-				InformationURI: "https://github.com/ventlint/ventlint",
-				Rules:          ruleList,
-			}},
-			Invocations: []sarifInvocation{{
-				ExecutionSuccessful: len(notifications) == 0,
-				Notifications:       notifications,
-			}},
-			OriginalURIBaseIDs: sarifBases{
-				SourceRoot: sarifBase{sarifText{Text: "The directory that holds the design files."}},
-			},
-			ColumnKind: "unicodeCodePoints",
-			Results:    each(found, func(p placed) sarifResult { return sarifResultOf(p, index) }),
-		}},
+		Runs:    []sarifRun{run},
 	})
 }
 
-// sourceRoot is the base of relative addresses, by the convention that the
-// standard mentions.
-const sourceRoot = "%SRCROOT%"
+// sarifRunOf gives what both profiles share, and the place of each rule in it.
+func sarifRunOf(b Batch, found []placed) (sarifRun, map[string]int) {
+	ruleList, index := sarifRules(found)
+	notifications := sarifNotifications(b)
+	return sarifRun{
+		Tool: sarifTool{Driver: sarifDriver{
+			Name: b.Tool.Name, Version: b.Tool.Version,
+			InformationURI: "https://github.com/ventlint/ventlint",
+			Rules:          ruleList,
+		}},
+		Invocations: []sarifInvocation{{
+			ExecutionSuccessful: successful(notifications),
+			Notifications:       notifications,
+		}},
+		OriginalURIBaseIDs: sarifBases{
+			SourceRoot: sarifBase{sarifText{Text: "The directory that holds the design files."}},
+		},
+		ColumnKind: "unicodeCodePoints",
+	}, index
+}
+
+// successful runs have no notification of an error (appendix I).
+func successful(notifications []sarifNotification) bool {
+	for _, n := range notifications {
+		if n.Level == "error" {
+			return false
+		}
+	}
+	return true
+}
 
 func sarifNotifications(b Batch) []sarifNotification {
+	if b.empty() {
+		return []sarifNotification{{Level: "error", Message: sarifText{Text: sentence(nothingReviewed)}}}
+	}
 	all := []sarifNotification{}
+	add := func(level, text, file string, at document.Position) {
+		all = append(all, sarifNotification{
+			Level:     level,
+			Message:   sarifText{Text: sarifPlain(sentence(text))},
+			Locations: []sarifLocation{{Physical: sarifPhysicalOf(file, at)}},
+		})
+	}
 	for _, f := range b.Failures {
 		for _, p := range f.problems() {
-			all = append(all, sarifNotification{
-				Level:     "error",
-				Message:   sarifText{Text: sarifPlain(sentence(mistake(p)))},
-				Locations: []sarifLocation{{Physical: sarifPhysicalOf(f.File, p.Position)}},
-			})
+			add("error", mistake(p), f.File, p.Position)
 		}
 	}
 	for _, r := range b.Reports {
 		if r.Count().Decided() == 0 {
-			all = append(all, sarifNotification{
-				Level:     "error",
-				Message:   sarifText{Text: sentence(nothingChecked)},
-				Locations: []sarifLocation{{Physical: sarifPhysicalOf(r.File, document.Position{})}},
-			})
+			add("error", nothingChecked, r.File, document.Position{})
+		}
+		for _, remark := range r.Remarks {
+			add("warning", oneLine(remark.Text), r.File, remark.Position)
 		}
 	}
 	return all
-}
-
-// sarifPhysicalOf has no region for what is about a file as a whole.
-func sarifPhysicalOf(file string, at document.Position) sarifPhysical {
-	p := sarifPhysical{Artifact: sarifArtifactOf(file)}
-	if at.Line > 0 {
-		p.Region = sarifRegionOf(at)
-	}
-	return p
-}
-
-// sarifRegionOf stays on one line: hosts show an alert on a change only when all
-// its lines changed.
-func sarifRegionOf(at document.Position) *sarifRegion {
-	at = inFile(at)
-	return &sarifRegion{StartLine: at.Line, StartColumn: at.Column, EndLine: at.Line, EndColumn: at.EndColumn}
-}
-
-// sarifArtifactOf gives a relative address below the source root. A file that
-// the caller names absolutely keeps its place, and then must have no base.
-func sarifArtifactOf(file string) sarifArtifact {
-	if drive := len(file) > 2 && file[1:3] == ":/"; drive || path.IsAbs(file) {
-		address := url.URL{Scheme: "file", Path: "/" + strings.TrimPrefix(file, "/")}
-		return sarifArtifact{URI: address.String()}
-	}
-	address := url.URL{Path: path.Clean(file)}
-	return sarifArtifact{URI: address.String(), URIBaseID: sourceRoot}
 }

@@ -1,7 +1,7 @@
 package reportfmt
 
-// The parts of a SARIF 2.1.0 log that the upload profile writes, with the
-// property names of the standard.
+// The parts of a SARIF 2.1.0 log that the two profiles write, with the property
+// names of the standard. Optional parts are those of the evidence profile.
 type (
 	sarifLog struct {
 		Schema  string     `json:"$schema"`
@@ -10,32 +10,39 @@ type (
 	}
 
 	sarifRun struct {
-		Tool               sarifTool         `json:"tool"`
-		Invocations        []sarifInvocation `json:"invocations"`
-		OriginalURIBaseIDs sarifBases        `json:"originalUriBaseIds"`
-		ColumnKind         string            `json:"columnKind"`
-		Results            []sarifResult     `json:"results"` // never null: that would mean that nothing was run
+		Tool               sarifTool           `json:"tool"`
+		Invocations        []sarifInvocation   `json:"invocations"`
+		OriginalURIBaseIDs sarifBases          `json:"originalUriBaseIds"`
+		Artifacts          []sarifReviewed     `json:"artifacts,omitempty"`
+		ColumnKind         string              `json:"columnKind"`
+		Results            []sarifResult       `json:"results"` // never null: that would mean that nothing was run
+		Taxonomies         []sarifStandard     `json:"taxonomies,omitempty"`
+		Properties         *sarifRunProperties `json:"properties,omitempty"`
 	}
 
 	sarifTool struct {
-		Driver sarifDriver `json:"driver"`
+		Driver     sarifDriver      `json:"driver"`
+		Extensions []sarifExtension `json:"extensions,omitempty"`
 	}
 
 	sarifDriver struct {
-		Name           string      `json:"name"`
-		Version        string      `json:"version,omitempty"`
-		InformationURI string      `json:"informationUri"`
-		Rules          []sarifRule `json:"rules"`
+		Name           string           `json:"name"`
+		Version        string           `json:"version,omitempty"`
+		InformationURI string           `json:"informationUri"`
+		Rules          []sarifRule      `json:"rules"`
+		Taxonomies     []sarifComponent `json:"supportedTaxonomies,omitempty"`
 	}
 
 	sarifRule struct {
-		ID            string          `json:"id"`
-		Name          string          `json:"name"`
-		Short         sarifText       `json:"shortDescription"`
-		Full          sarifText       `json:"fullDescription"`
-		Help          sarifText       `json:"help"`
-		Configuration sarifConfig     `json:"defaultConfiguration"`
-		Properties    sarifProperties `json:"properties"`
+		ID            string              `json:"id"`
+		Name          string              `json:"name"`
+		DeprecatedIDs []string            `json:"deprecatedIds,omitempty"`
+		Short         sarifText           `json:"shortDescription"`
+		Full          sarifText           `json:"fullDescription"`
+		Help          sarifText           `json:"help"`
+		Configuration sarifConfig         `json:"defaultConfiguration"`
+		Relationships []sarifRelationship `json:"relationships,omitempty"`
+		Properties    sarifProperties     `json:"properties"`
 	}
 
 	sarifText struct {
@@ -59,7 +66,7 @@ type (
 	sarifNotification struct {
 		Level     string          `json:"level"`
 		Message   sarifText       `json:"message"`
-		Locations []sarifLocation `json:"locations"`
+		Locations []sarifLocation `json:"locations,omitempty"`
 	}
 
 	// sarifBases names the one base of relative addresses.
@@ -74,13 +81,17 @@ type (
 	}
 
 	sarifResult struct {
-		RuleID       string            `json:"ruleId"`
-		RuleIndex    int               `json:"ruleIndex"`
-		Level        string            `json:"level"`
-		Message      sarifText         `json:"message"`
-		Locations    []sarifLocation   `json:"locations"`
-		Related      []sarifLocation   `json:"relatedLocations,omitempty"`
-		Fingerprints sarifFingerprints `json:"partialFingerprints"`
+		RuleID       string                 `json:"ruleId"`
+		RuleIndex    int                    `json:"ruleIndex"` // -1 for one whose rule the run did not ask
+		Kind         string                 `json:"kind,omitempty"`
+		Level        string                 `json:"level"`
+		Message      sarifText              `json:"message"`
+		Locations    []sarifLocation        `json:"locations"`
+		Related      []sarifLocation        `json:"relatedLocations,omitempty"`
+		Fingerprints sarifFingerprints      `json:"partialFingerprints"`
+		Suppressions *[]sarifSuppression    `json:"suppressions,omitempty"` // of all results of a run or of none
+		Baseline     string                 `json:"baselineState,omitempty"`
+		Properties   *sarifResultProperties `json:"properties"`
 	}
 
 	sarifFingerprints struct {

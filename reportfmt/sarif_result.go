@@ -2,20 +2,15 @@ package reportfmt
 
 import (
 	"fmt"
-	"github.com/ventlint/ventlint/rules"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
-	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules"
 )
-
-// mostRelated bounds the places that a result links to; hosts keep a hundred,
-// readers fewer.
-const mostRelated = 20
 
 func sarifResultOf(p placed, index map[string]int) sarifResult {
 	r := p.Result
-	related := sarifRelated(p)
+	related := relatedTo(p)
 	return sarifResult{
 		RuleID:    ruleID(r),
 		RuleIndex: index[ruleID(r)],
@@ -25,53 +20,16 @@ func sarifResultOf(p placed, index map[string]int) sarifResult {
 			Physical: sarifPhysical{Artifact: sarifArtifactOf(p.File), Region: sarifRegionOf(r.Position)},
 			Logical:  sarifLogicalOf(r.Pointer),
 		}},
-		Related:      related,
+		Related:      related.locations(),
 		Fingerprints: sarifFingerprints{Subject: fingerprint(r)},
+		Properties:   &sarifResultProperties{Outcome: string(r.Outcome)},
 	}
-}
-
-func sarifLogicalOf(pointer string) []sarifLogical {
-	if pointer == "" {
-		return nil
-	}
-	return []sarifLogical{{FullyQualifiedName: pointer}}
-}
-
-// sarifRelated lists the keys that are missing, or those that decided.
-func sarifRelated(p placed) []sarifLocation {
-	var all []sarifLocation
-	add := func(key string, at document.Position) {
-		if len(all) < mostRelated {
-			all = append(all, sarifLocation{
-				ID:       len(all) + 1,
-				Physical: sarifPhysical{Artifact: sarifArtifactOf(p.File), Region: sarifRegionOf(at)},
-				Message:  &sarifText{Text: sarifPlain(oneLine(key))},
-			})
-		}
-	}
-	if p.Result.Outcome == rules.Open {
-		for _, m := range p.Result.Missing {
-			add(m.Key, m.Position)
-		}
-		return all
-	}
-	for _, i := range p.Result.Inputs {
-		add(i.Key, i.Position)
-	}
-	return all
 }
 
 // sarifMessage begins with a sentence that stands alone, because hosts show it
 // as the title. Then come subject, arithmetic, what to do, what to beware of.
-func sarifMessage(r *checker.Result, related []sarifLocation) string {
-	lead := finding(r)
-	switch r.Outcome {
-	case rules.Open:
-		lead = fmt.Sprintf("input missing (%s): %s", oneLine(strings.Join(missingKeys(r), ", ")), lead)
-	case rules.Review:
-		lead = "to be judged: " + lead
-	}
-	parts := []string{lead, "Subject: " + subjects(r)}
+func sarifMessage(r *checker.Result, related relatedPlaces) string {
+	parts := []string{sarifLead(r), "Subject: " + subjects(r)}
 	if r.Outcome != rules.Open {
 		for _, c := range telling(r) {
 			text := demand(c)
@@ -84,21 +42,28 @@ func sarifMessage(r *checker.Result, related []sarifLocation) string {
 	for _, stated := range r.Stated {
 		parts = append(parts, "As drawn: "+stated)
 	}
-	parts = append(parts, labelled("Remedy: ", r.Remedy), labelled("Caution: ", r.Rule.Caution))
-	text := sarifPlain(sentences(parts))
-	if len(related) > 0 {
-		text += " " + sentence("Keys: "+sarifLinks(related))
+	if asks(r) {
+		parts = append(parts, labelled("Remedy: ", r.Remedy), labelled("Caution: ", r.Rule.Caution))
 	}
-	return text + " " + confirm
+	return joined(" ", sarifPlain(sentences(parts)), related.text(), confirm)
 }
 
-func sarifLinks(related []sarifLocation) string {
-	var links []string
-	for _, l := range related {
-		text := strings.NewReplacer(`\`, `\\`, "[", `\[`, "]", `\]`).Replace(l.Message.Text)
-		links = append(links, fmt.Sprintf("[%s](%d)", text, l.ID))
+// sarifLead says what became of the rule. A failed rule needs no word for it: its
+// message says what is wrong.
+func sarifLead(r *checker.Result) string {
+	switch r.Outcome {
+	case rules.Open:
+		return fmt.Sprintf("input missing (%s): %s", oneLine(strings.Join(missingKeys(r), ", ")), finding(r))
+	case rules.Review:
+		return "to be judged: " + finding(r)
+	case rules.Pass:
+		return "holds: " + finding(r)
+	case rules.NotDue:
+		return "not due yet: " + finding(r)
+	case rules.NotApplicable:
+		return "does not apply: " + finding(r)
 	}
-	return strings.Join(links, ", ")
+	return finding(r)
 }
 
 // sarifPlain takes from a text of the design or a pack the power to be a link or
@@ -111,6 +76,11 @@ func sarifPlain(text string) string {
 // plain texts and in Markdown (section 3.11.5).
 func bracesDoubled(text string) string {
 	return strings.NewReplacer("{", "{{", "}", "}}").Replace(text)
+}
+
+// bracesSingle takes bracesDoubled back.
+func bracesSingle(text string) string {
+	return strings.NewReplacer("{{", "{", "}}", "}").Replace(text)
 }
 
 func labelled(label, text string) string {

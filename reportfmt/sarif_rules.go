@@ -43,6 +43,7 @@ func sarifRuleOf(id string, r *checker.Result) sarifRule {
 	return sarifRule{
 		ID:            id,
 		Name:          clipped(rule.ID, longestName),
+		DeprecatedIDs: each(rule.Aliases, func(alias string) string { return r.Pack + ":" + alias }),
 		Short:         sarifText{Text: clipped(sarifPlain(title), longestDescription)},
 		Full:          sarifText{Text: clipped(sarifPlain(full), longestDescription)},
 		Help:          sarifText{Text: sarifPlain(helpText(r)), Markdown: bracesDoubled(helpMarkdown(r))},

@@ -117,7 +117,7 @@ func TestSARIFLinksLeadToRelatedLocations(t *testing.T) {
 		require.Equal(t, i+1, l.ID)
 		require.Equal(t, fmt.Sprint(l.ID), links[i][1])
 	}
-	require.Contains(t, got.Message.Text, `[duct\[0\].length](3)`)
+	require.Contains(t, got.Message.Text, `[duct\[0\].length](4)`)
 }
 
 // Sections 3.11.5 and 3.11.6: names of the design become neither placeholders

@@ -19,6 +19,7 @@ func (textFormat) Name() string { return "text" }
 
 func (textFormat) Write(w io.Writer, b Batch) error {
 	p := newPage(b.Options)
+	p.changes = b.changes()
 	for i, r := range b.Reports {
 		p.separate(i)
 		p.report(r, b.Tool)
@@ -26,6 +27,9 @@ func (textFormat) Write(w io.Writer, b Batch) error {
 	for i, f := range b.Failures {
 		p.separate(len(b.Reports) + i)
 		p.failure(f)
+	}
+	if b.empty() {
+		p.prose(0, strong, "No design was reviewed.")
 	}
 	_, err := io.WriteString(w, p.out.String())
 	return err
@@ -52,6 +56,7 @@ func (p *page) report(r *checker.Report, t Tool) {
 	p.variances(r)
 	p.assumptions(r)
 	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
+	p.list("No longer found", "Problems of the earlier review that this one does not have.", p.changes.farewells(r))
 	p.list("Remarks", "What else a reader must know.", remarks(r))
 	p.counts(r)
 	p.blank()
@@ -101,6 +106,9 @@ func (p *page) summary(r *checker.Report, groups []group) {
 		p.prose(0, plain, fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(r.Count().Decided(), "check", "checks")))
 	default:
 		p.prose(0, plain, "This review lists "+enumerated(found)+".")
+	}
+	if text := p.changes.text(r); text != "" {
+		p.prose(0, plain, text)
 	}
 }
 

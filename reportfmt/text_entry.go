@@ -17,7 +17,7 @@ var short = style{color.Bold, color.FgRed}
 // entry writes one item: what is asked, where, what was found, on what ground,
 // and what to do.
 func (p *page) entry(mark string, s style, file string, r *checker.Result) {
-	p.item(mark, s, r.Rule.Title)
+	p.item(mark, s, r.Rule.Title+p.changes.mark(r))
 	p.where(file, r)
 	p.field("Finding", plain, r.Message)
 	p.missing(r)

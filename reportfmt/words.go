@@ -20,6 +20,9 @@ const closing = "This review is an aid to design and plan review. Confirm the co
 // nothingChecked warns of a report in which no rule was decided.
 const nothingChecked = "nothing was checked: no rule of the packs applies to this design at its stage"
 
+// nothingReviewed warns of a run that had no design at all.
+const nothingReviewed = "no design was reviewed"
+
 // ruleID names a rule across packs, "pack:rule".
 func ruleID(r *checker.Result) string { return r.Pack + ":" + r.Rule.ID }
 
@@ -139,6 +142,11 @@ func shownLevel(r *checker.Result) rules.Level {
 		return rules.Note
 	}
 	return r.Level
+}
+
+// asks tells whether an outcome asks something of the designer, accepted or not.
+func asks(r *checker.Result) bool {
+	return r.Outcome == rules.Fail || r.Outcome == rules.Open || r.Outcome == rules.Review
 }
 
 // subjects lists the labels of what a rule was asked of.

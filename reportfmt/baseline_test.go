@@ -1,0 +1,174 @@
+package reportfmt
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
+)
+
+var baselineFormats = []string{"json", "sarif-evidence", "sarif"}
+
+// A review compared with its own report has nothing new and lacks nothing,
+// whatever its files and things are called.
+func TestAReviewIsNotNewToItself(t *testing.T) {
+	for name, b := range batches() {
+		for _, format := range baselineFormats {
+			b.Baseline = baselineFrom(format, b)
+			c := b.changes()
+			for _, p := range problems(b) {
+				require.Equal(t, unchangedState, c.state(p.Result), "%s as %s: %s", name, format, ruleID(p.Result))
+			}
+			for _, r := range b.Reports {
+				require.Empty(t, c.absent[r], "%s as %s", name, format)
+			}
+		}
+	}
+}
+
+// All outcomes stand in json and sarif-evidence, problems alone in sarif.
+func TestBaselineHoldsWhatItsFormatHolds(t *testing.T) {
+	b := batches()["outcomes"]
+	for format, want := range map[string]int{"json": 11, "sarif-evidence": 11, "sarif": 6} {
+		require.Len(t, baselineFrom(format, b).results, want, format)
+	}
+}
+
+func TestBaselineReadsTheSameFromEveryFormat(t *testing.T) {
+	b := batches()["outcomes"]
+	want := map[identity]rules.Level{}
+	for _, p := range problems(b) {
+		want[identityOf(p.File, p.Result)] = p.Result.Level
+	}
+	for _, format := range baselineFormats {
+		got := map[identity]rules.Level{}
+		for _, e := range baselineFrom(format, b).results {
+			if e.problem() {
+				got[e.identity] = e.Level
+			}
+		}
+		if format == "sarif" {
+			for i := range got {
+				if i.Outcome == rules.Review {
+					got[i] = want[i] // that profile shows it as a note
+				}
+			}
+		}
+		require.Equal(t, want, got, format)
+	}
+}
+
+func TestLinesMayMove(t *testing.T) {
+	b := batch(report("a.vent.toml", failedSeparation()))
+	b.Baseline = baselineFrom("json", b)
+	moved := failedSeparation()
+	moved.Position, moved.Pointer = at(400, 1, 2), "/opening/9/from_left"
+	b.Reports = []*checker.Report{report("./a.vent.toml", moved)}
+	fresh, known, gone := b.changes().news(b.Reports[0])
+	require.Equal(t, []int{0, 1, 0}, []int{fresh, known, gone})
+}
+
+func TestWhatIsNew(t *testing.T) {
+	before := batch(report("a.vent.toml", openAccess(), acceptedSeparation()))
+	for name, c := range map[string]struct {
+		now  checker.Result
+		want string
+	}{
+		"the same":           {openAccess(), unchangedState},
+		"fails where open":   {with(openAccess(), func(r *checker.Result) { r.Outcome = rules.Fail }), newState},
+		"variance has ended": {with(acceptedSeparation(), func(r *checker.Result) { r.Variance = nil }), newState},
+		"still accepted":     {acceptedSeparation(), unchangedState},
+		"another subject":    {with(openAccess(), func(r *checker.Result) { r.Subjects[0].ID = "erv-2" }), newState},
+		"another rule":       {heaterPressure(), newState},
+	} {
+		b := batch(report("a.vent.toml", c.now))
+		b.Baseline = baselineFrom("sarif-evidence", before)
+		require.Equal(t, c.want, b.changes().state(&b.Reports[0].Results[0]), name)
+		elsewhere := batch(report("b.vent.toml", c.now))
+		elsewhere.Baseline = b.Baseline
+		require.Equal(t, newState, elsewhere.changes().state(&elsewhere.Reports[0].Results[0]), name)
+		require.Empty(t, elsewhere.changes().absent, name) // a.vent.toml was not reviewed
+	}
+}
+
+func with(r checker.Result, change func(*checker.Result)) checker.Result {
+	change(&r)
+	return r
+}
+
+// Results that nothing tells apart are counted.
+func TestOneKnownDoesNotHideTwo(t *testing.T) {
+	b := batch(report("a.vent.toml", failedSeparation(), failedSeparation()))
+	b.Baseline = baselineFrom("json", batch(report("a.vent.toml", failedSeparation())))
+	fresh, known, gone := b.changes().news(b.Reports[0])
+	require.Equal(t, []int{1, 1, 0}, []int{fresh, known, gone})
+}
+
+// What a baseline lists as gone is not in it.
+func TestAbsentResultsAreNoBaseline(t *testing.T) {
+	b := compared()
+	require.NotEmpty(t, b.changes().gone(b.Reports[0]))
+	b.Baseline = baselineFrom("sarif-evidence", b)
+	require.Empty(t, b.changes().gone(b.Reports[0]))
+}
+
+func TestGate(t *testing.T) {
+	b := batch(report("a.vent.toml", failedSeparation(), advisedFlow(), judgedFitting()))
+	require.True(t, b.Blocked())
+	b.Gate = Gate{NewOnly: true}
+	require.True(t, b.Blocked(), "without a baseline all is new")
+	b.Baseline = baselineFrom("sarif", batch(report("a.vent.toml", failedSeparation())))
+	require.False(t, b.Blocked())
+	b.Gate.Level = rules.Warning
+	require.True(t, b.Blocked())
+	b.Gate = Gate{}
+	require.True(t, b.Blocked(), "a baseline alone changes no verdict")
+}
+
+func TestUnreadableBaselines(t *testing.T) {
+	const expected = "expected a report of ventlint in the format json, sarif or sarif-evidence"
+	for source, want := range map[string]string{
+		"":                     "line 1: unexpected end of JSON input; " + expected,
+		"{\n\n  \"runs\": [,]": "line 3: invalid character ',' looking for beginning of value; " + expected,
+		"[]":                   expected,
+		"{}":                   expected,
+		`{"runs": []}`:         expected,
+		`{"runs": 5}`:          `"runs" is a number: ` + expected,
+		`{"format": "ventlint-report", "version": 2}`:                                                                               "the report has version 2 of its format, expected 1",
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                  "a: result 1 has no fingerprint",
+		`{"runs": [{"tool": {"driver": {"name": "another"}}, "results": [{}]}]}`:                                                    expected,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{}]}]}`:                                                   `result 1 has no fingerprint "ventlintSubject/v1"`,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"partialFingerprints": {"ventlintSubject/v1": "0"}}]}]}`: "result 1 has no location",
+	} {
+		_, err := ReadBaseline([]byte(source))
+		require.EqualError(t, err, want, source)
+	}
+}
+
+func TestBaselineMayHaveAByteOrderMark(t *testing.T) {
+	source := written(t, "json", batches()["outcomes"])
+	_, err := ReadBaseline([]byte("\ufeff" + source))
+	require.NoError(t, err)
+}
+
+func FuzzReadBaseline(f *testing.F) {
+	for _, format := range baselineFormats {
+		form, err := Named(format)
+		require.NoError(f, err)
+		var out strings.Builder
+		require.NoError(f, form.Write(&out, batches()["baseline"]))
+		f.Add(out.String())
+	}
+	f.Fuzz(func(t *testing.T, source string) {
+		baseline, err := ReadBaseline([]byte(source))
+		require.Equal(t, err == nil, baseline != nil)
+		if err == nil {
+			b := batch(everyOutcome())
+			b.Baseline = baseline
+			written(t, "sarif-evidence", b)
+		}
+	})
+}

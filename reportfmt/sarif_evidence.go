@@ -1,0 +1,112 @@
+package reportfmt
+
+import (
+	"io"
+	"slices"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// evidenceFormat writes SARIF 2.1.0 with everything that a review found, to be
+// kept with a submittal: every outcome with its kind, what variances accept, the
+// standards that rules cite, and how results stand to an earlier review. A rule
+// that is not due yet is one that does not apply; its properties tell the two
+// apart.
+type evidenceFormat struct{}
+
+func (evidenceFormat) Name() string { return "sarif-evidence" }
+
+func (evidenceFormat) Write(w io.Writer, b Batch) error {
+	all := everything(b)
+	run, index := sarifRunOf(b, all)
+	c := b.changes()
+	run.Results = each(all, func(p placed) sarifResult { return evidenceOf(p, index, c) })
+	for _, report := range b.Reports {
+		run.Results = append(run.Results, c.evidenceOfAbsent(report, index)...)
+	}
+	run.cite(all)
+	run.Tool.Extensions = sarifPacks(b)
+	run.Artifacts = sarifReviewedFiles(b)
+	run.Properties = &sarifRunProperties{Reports: each(b.Reports, sarifReportOf)}
+	return writeSARIF(w, run)
+}
+
+func evidenceOf(p placed, index map[string]int, c *changes) sarifResult {
+	r := p.Result
+	result := sarifResultOf(p, index)
+	result.Kind = kindOf(r.Outcome)
+	result.Level = string(r.Level)
+	if r.Outcome != rules.Fail {
+		result.Level = "none" // what it weighs stands in the properties
+	}
+	result.Suppressions = &[]sarifSuppression{}
+	if r.Variance != nil {
+		result.Suppressions = &[]sarifSuppression{suppressionOf(p.File, r)}
+	}
+	result.Baseline = c.state(r)
+	result.Properties = &sarifResultProperties{
+		Outcome: string(r.Outcome), Level: string(r.Level), Topic: string(r.Rule.Topic), Due: string(r.Rule.Due),
+		Comparisons: each(r.Comparisons, jsonComparisonOf),
+		Missing:     each(r.Missing, func(m checker.MissingInput) string { return m.Key }),
+		Reasons:     slices.Clone(r.Reasons),
+		Stated:      slices.Clone(r.Stated),
+		Limits:      each(r.Limits, jsonLimitOf),
+	}
+	return result
+}
+
+// kindOf is an outcome in the words of the standard.
+func kindOf(o rules.Outcome) string {
+	if o == rules.NotDue {
+		return string(rules.NotApplicable)
+	}
+	return string(o)
+}
+
+// suppressionOf is a variance. It stands in the design itself: the standard calls
+// that in source.
+func suppressionOf(file string, r *checker.Result) sarifSuppression {
+	v := r.Variance
+	return sarifSuppression{
+		Kind: "inSource", Status: "accepted", Justification: v.Reason,
+		Location: &sarifLocation{Physical: sarifPhysicalOf(file, v.Position()), Logical: sarifLogicalOf(v.Pointer())},
+		Properties: &sarifSuppressionProperties{
+			Rule: v.Rule, Subject: textOr(v.Subject, ""), By: v.By, Until: textOr(v.Until, ""),
+		},
+	}
+}
+
+// evidenceOfAbsent lists what the baseline had and a report no longer has: where
+// one result tells its state, all must, and those that are gone are listed.
+func (c *changes) evidenceOfAbsent(report *checker.Report, index map[string]int) []sarifResult {
+	if c == nil {
+		return nil
+	}
+	return each(c.absent[report], func(e earlier) sarifResult { return absentEvidence(e, index) })
+}
+
+func absentEvidence(e earlier, index map[string]int) sarifResult {
+	result := sarifResult{
+		RuleID: e.Rule, RuleIndex: -1, Kind: kindOf(e.Outcome), Level: "none",
+		Message: sarifText{Text: sarifPlain(sentence(oneLine(e.Message)))},
+		Locations: []sarifLocation{{
+			Physical: sarifPhysical{Artifact: sarifArtifactOf(e.File), Region: sarifRegionOf(e.Position)},
+			Logical:  sarifLogicalOf(e.Pointer),
+		}},
+		Fingerprints: sarifFingerprints{Subject: e.Fingerprint},
+		Suppressions: &[]sarifSuppression{},
+		Baseline:     absentState,
+		Properties:   &sarifResultProperties{Outcome: string(e.Outcome), Level: string(e.Level)},
+	}
+	if i, asked := index[e.Rule]; asked {
+		result.RuleIndex = i
+	}
+	if e.Outcome == rules.Fail && e.Level != "" {
+		result.Level = string(e.Level)
+	}
+	if e.Accepted {
+		result.Suppressions = &[]sarifSuppression{{Kind: "inSource", Status: "accepted"}}
+	}
+	return result
+}
