@@ -33,7 +33,7 @@ func cite(m machine, asked string, more []string) error {
 	library := rules.NewLibrary(readFile)
 	var ids []string
 	found := false
-	err := write(m, "", func(w writer) error {
+	err := write(m, func(w writer) error {
 		for _, name := range append(rules.BuiltIn(), more...) {
 			pack, err := library.Pack(name)
 			if err != nil {

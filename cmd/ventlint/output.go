@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -9,32 +10,41 @@ import (
 
 type writer = io.Writer
 
-// write sends a report to a file, whole or not at all, or to standard output.
-func write(m machine, path string, report func(writer) error) error {
-	if path == "" {
-		buffered := bufio.NewWriter(m.stdout)
-		if err := report(buffered); err != nil {
-			return plain(err)
-		}
-		return plain(buffered.Flush())
+// write sends a report to standard output.
+func write(m machine, report func(writer) error) error {
+	return plain(buffer(m.stdout, report))
+}
+
+func buffer(to writer, report func(writer) error) error {
+	buffered := bufio.NewWriter(to)
+	if err := report(buffered); err != nil {
+		return err
 	}
-	temporary, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*")
+	return buffered.Flush()
+}
+
+// staged is a report that is written to the disk but not yet under its name.
+type staged struct{ temporary, path string }
+
+// stage writes a report beside the file that it will be.
+func stage(path string, report func(writer) error) (staged, error) {
+	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
+		return staged{}, fmt.Errorf("--output %q is not a file that can be replaced", path)
+	}
+	file, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*")
 	if err != nil {
-		return plain(err)
+		return staged{}, plain(err)
 	}
-	defer os.Remove(temporary.Name()) // after the rename there is nothing to remove
-	if err := fill(temporary, report); err != nil {
-		return plain(err)
+	s := staged{file.Name(), path}
+	if err := fill(file, report); err != nil {
+		s.drop()
+		return staged{}, plain(err)
 	}
-	return plain(os.Rename(temporary.Name(), path))
+	return s, nil
 }
 
 func fill(file *os.File, report func(writer) error) error {
-	buffered := bufio.NewWriter(file)
-	err := report(buffered)
-	if err == nil {
-		err = buffered.Flush()
-	}
+	err := buffer(file, report)
 	if err == nil {
 		err = file.Chmod(0o644)
 	}
@@ -46,3 +56,9 @@ func fill(file *os.File, report func(writer) error) error {
 	}
 	return err
 }
+
+// commit gives the file its name, in place of one that had it.
+func (s staged) commit() error { return plain(os.Rename(s.temporary, s.path)) }
+
+// drop leaves nothing behind; what is committed stays.
+func (s staged) drop() { os.Remove(s.temporary) }

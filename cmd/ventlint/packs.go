@@ -28,13 +28,13 @@ the pack that it comes from.`,
 			if err != nil {
 				return err
 			}
-			return write(m, "", func(w writer) error { return printPack(w, pack) })
+			return write(m, func(w writer) error { return printPack(w, pack) })
 		},
 	}
 }
 
 func listPacks(m machine, library *rules.Library) error {
-	return write(m, "", func(w writer) error {
+	return write(m, func(w writer) error {
 		for _, id := range rules.BuiltIn() {
 			pack, err := library.Pack(id)
 			if err != nil {

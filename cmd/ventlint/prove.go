@@ -42,7 +42,7 @@ func prove(m machine, names []string, least float64) error {
 		if err != nil {
 			return err
 		}
-		if err := write(m, "", func(w writer) error { failed = provePack(w, pack, least) || failed; return nil }); err != nil {
+		if err := write(m, func(w writer) error { failed = provePack(w, pack, least) || failed; return nil }); err != nil {
 			return err
 		}
 	}

@@ -74,8 +74,9 @@ type outcome struct {
 	failure *reportfmt.Failure
 }
 
-// reviewAll reviews the inputs in parallel; the batch has them in their order.
-func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) reportfmt.Batch {
+// reviewAll reviews the inputs in parallel and gives what became of them in
+// their order.
+func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) (reports []*checker.Report, failures []reportfmt.Failure) {
 	outcomes := make([]outcome, len(inputs))
 	var wait sync.WaitGroup
 	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
@@ -88,15 +89,14 @@ func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) repor
 		}()
 	}
 	wait.Wait()
-	var batch reportfmt.Batch
 	for _, o := range outcomes {
 		if o.failure != nil {
-			batch.Failures = append(batch.Failures, *o.failure)
+			failures = append(failures, *o.failure)
 		} else {
-			batch.Reports = append(batch.Reports, o.report)
+			reports = append(reports, o.report)
 		}
 	}
-	return batch
+	return reports, failures
 }
 
 func reviewOne(m machine, in input, packs *packShelf, f reviewFlags) outcome {

@@ -19,7 +19,7 @@ file and fill in the house:
   ventlint starter > house.vent.toml`,
 		Args: cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
-			return write(m, "", func(w writer) error { _, err := w.Write(starter); return err })
+			return write(m, func(w writer) error { _, err := w.Write(starter); return err })
 		},
 	}
 }

@@ -46,7 +46,7 @@ func worksheet(m machine, path string) error {
 		}
 		return errTold
 	}
-	return write(m, "", func(w writer) error {
+	return write(m, func(w writer) error {
 		return reportfmt.WriteWorksheet(w, checker.Work(inputs[0].name, d), reportfmt.Options{Color: m.terminal && m.getenv("NO_COLOR") == ""})
 	})
 }

@@ -1,0 +1,87 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"strings"
+
+	"github.com/ventlint/ventlint/reportfmt"
+)
+
+// destinations are the reports of one run.
+type destinations struct {
+	shown reportfmt.Format // on standard output
+	files []destination
+}
+
+// destination is a report that goes to a file.
+type destination struct {
+	form reportfmt.Format
+	path string
+}
+
+// destinations reads --format and --output.
+func (f *reviewFlags) destinations() (destinations, error) {
+	form, err := reportfmt.Named(f.format)
+	if err != nil {
+		return destinations{}, fmt.Errorf("--format: %w", err)
+	}
+	d := destinations{shown: form}
+	taken := map[string]bool{}
+	for _, text := range f.outputs {
+		name, path, ok := strings.Cut(text, "=")
+		if !ok || path == "" {
+			return d, fmt.Errorf("--output %q, expected a form and a file such as sarif=out.sarif", text)
+		}
+		form, err := reportfmt.Named(name)
+		if err != nil {
+			return d, fmt.Errorf("--output %q: %w", text, err)
+		}
+		if taken[filepath.Clean(path)] {
+			return d, fmt.Errorf("--output names the file %q twice", path)
+		}
+		taken[filepath.Clean(path)] = true
+		d.files = append(d.files, destination{form, path})
+	}
+	return d, nil
+}
+
+// spare refuses to write a report over a design that is reviewed.
+func (d destinations) spare(inputs []input) error {
+	for _, file := range d.files {
+		for _, in := range inputs {
+			if !in.stdin && in.name == filepath.ToSlash(filepath.Clean(file.path)) {
+				return fmt.Errorf("--output %q is a design of this review", file.path)
+			}
+		}
+	}
+	return nil
+}
+
+// write writes all reports or, where one cannot be written, no file.
+func (d destinations) write(m machine, batch reportfmt.Batch) error {
+	var done []staged
+	for _, file := range d.files {
+		s, err := stage(file.path, func(w writer) error { return file.form.Write(w, colourless(batch)) })
+		if err != nil {
+			return err
+		}
+		defer s.drop()
+		done = append(done, s)
+	}
+	if err := write(m, func(w writer) error { return d.shown.Write(w, batch) }); err != nil {
+		return err
+	}
+	for _, s := range done {
+		if err := s.commit(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// colourless is a batch for a file, which no terminal shows.
+func colourless(batch reportfmt.Batch) reportfmt.Batch {
+	batch.Options.Color = false
+	return batch
+}
