@@ -47,6 +47,7 @@ var (
 		"building_opening.width":            "a window that does not open may be anywhere",
 		"building_opening.height":           "a window that does not open may be anywhere",
 		"building_opening.roof":             "its point and level say where it is",
+		"opening.flow":                      "asked of hoods by their face velocity; this one is a dryer's",
 		"opening.serves":                    "far enough from the intake, whatever it serves",
 		"opening.air_from":                  "what it serves says the same",
 		"opening.service_reach":             "the height of the hood is taken instead",
