@@ -121,6 +121,7 @@ func openAccess() checker.Result {
 		},
 		Pack: "model-code", Subjects: []checker.Subject{subject("unit", `ventilator "erv-1"`, "erv-1")},
 		Outcome: rules.Open, Level: rules.Error,
+		Message: "needs ventilator.erv-1.access.working_depth, ventilator.erv-1.access.working_width",
 		Missing: []checker.MissingInput{
 			{Key: "ventilator.erv-1.access.working_depth", Position: at(77, 1, 20)},
 			{Key: "ventilator.erv-1.access.working_width", Position: at(77, 1, 20)},

@@ -36,7 +36,7 @@ func sarifMessage(r *checker.Result, related relatedPlaces) string {
 			parts = append(parts, strings.ToUpper(text[:1])+text[1:])
 		}
 	}
-	for _, reason := range r.Reasons {
+	for _, reason := range reasonsOf(r) {
 		parts = append(parts, "Reason: "+reason)
 	}
 	for _, stated := range r.Stated {

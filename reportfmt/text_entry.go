@@ -19,9 +19,9 @@ var short = style{color.Bold, color.FgRed}
 func (p *page) entry(mark string, s style, file string, r *checker.Result) {
 	p.item(mark, s, r.Rule.Title+p.changes.mark(r))
 	p.where(file, r)
-	p.field("Finding", plain, r.Message)
+	p.field("Finding", plain, message(r))
 	p.missing(r)
-	for _, reason := range r.Reasons {
+	for _, reason := range reasonsOf(r) {
 		p.field("Reason", plain, reason)
 	}
 	p.comparisons(r)
@@ -105,7 +105,8 @@ func (p *page) variances(r *checker.Report) {
 		p.blank()
 		p.item("*", plain, result.Rule.Title)
 		p.where(r.File, result)
-		p.field("Finding", plain, result.Message)
+		p.field("Finding", plain, message(result))
+		p.missing(result)
 		p.comparisons(result)
 		v := result.Variance
 		p.field("Reason", plain, v.Reason)

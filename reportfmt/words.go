@@ -1,7 +1,9 @@
 package reportfmt
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
@@ -29,10 +31,20 @@ func ruleID(r *checker.Result) string { return r.Pack + ":" + r.Rule.ID }
 // finding is what was found, in one line: the message, or the rule's title where
 // a rule says nothing.
 func finding(r *checker.Result) string {
-	if r.Message != "" {
-		return oneLine(r.Message)
+	return oneLine(cmp.Or(message(r), r.Rule.Title))
+}
+
+// message is empty for a missing input: what is missing is always told apart.
+func message(r *checker.Result) string {
+	if r.Outcome == rules.Open {
+		return ""
 	}
-	return oneLine(r.Rule.Title)
+	return r.Message
+}
+
+// reasonsOf leaves out what the message says already.
+func reasonsOf(r *checker.Result) []string {
+	return slices.DeleteFunc(slices.Clone(r.Reasons), func(reason string) bool { return reason == message(r) })
 }
 
 // problemText is a problem in one line, with what it takes to know what kind of
@@ -52,10 +64,10 @@ func problemText(r *checker.Result) string {
 }
 
 func reasons(r *checker.Result) string {
-	if len(r.Reasons) == 0 {
-		return ""
+	if all := reasonsOf(r); len(all) > 0 {
+		return "; " + oneLine(strings.Join(all, "; "))
 	}
-	return "; " + oneLine(strings.Join(r.Reasons, "; "))
+	return ""
 }
 
 func missingKeys(r *checker.Result) []string {
