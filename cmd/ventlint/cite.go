@@ -35,7 +35,7 @@ func cite(m machine, asked string, more []string) error {
 	found := false
 	err := write(m, func(w writer) error {
 		for _, name := range append(rules.BuiltIn(), more...) {
-			pack, err := library.Pack(name)
+			pack, err := loadPack(library, name)
 			if err != nil {
 				return err
 			}

@@ -29,7 +29,7 @@ func helpCommand() *cobra.Command {
 		Use: "help [COMMAND]", Short: "tell what a command does",
 		RunE: func(c *cobra.Command, args []string) error {
 			asked, _, err := c.Root().Find(args)
-			if err != nil || asked == nil {
+			if err != nil || asked == c.Root() && len(args) > 0 {
 				return fmt.Errorf("unknown command %q, expected one of %s", args[0], commandNames(c.Root()))
 			}
 			return asked.Help()

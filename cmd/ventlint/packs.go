@@ -24,7 +24,7 @@ the pack that it comes from.`,
 			if len(args) == 0 {
 				return listPacks(m, library)
 			}
-			pack, err := library.Pack(args[0])
+			pack, err := loadPack(library, args[0])
 			if err != nil {
 				return err
 			}
@@ -36,7 +36,7 @@ the pack that it comes from.`,
 func listPacks(m machine, library *rules.Library) error {
 	return write(m, func(w writer) error {
 		for _, id := range rules.BuiltIn() {
-			pack, err := library.Pack(id)
+			pack, err := loadPack(library, id)
 			if err != nil {
 				return err
 			}

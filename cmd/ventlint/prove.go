@@ -38,7 +38,7 @@ func prove(m machine, names []string, least float64) error {
 	library := rules.NewLibrary(readFile)
 	failed := false
 	for _, name := range names {
-		pack, err := library.Pack(name)
+		pack, err := loadPack(library, name)
 		if err != nil {
 			return err
 		}

@@ -26,7 +26,7 @@ type packShelf struct {
 func loadPacks(names []string) (*packShelf, error) {
 	shelf := &packShelf{library: rules.NewLibrary(readFile)}
 	for _, name := range names {
-		pack, err := shelf.library.Pack(name)
+		pack, err := loadPack(shelf.library, name)
 		if err != nil {
 			return nil, err
 		}
@@ -56,6 +56,15 @@ func (s *packShelf) forDesign(d *design.Design) ([]*rules.Effective, []document.
 		packs = append(packs, pack)
 	}
 	return packs, nil
+}
+
+// loadPack names the nearest pack where there is none of the name.
+func loadPack(library *rules.Library, name string) (*rules.Effective, error) {
+	pack, err := library.Pack(name)
+	if hint := packHint(err); hint != "" {
+		err = fmt.Errorf("%w; %s", err, hint)
+	}
+	return pack, err
 }
 
 func packHint(err error) string {
