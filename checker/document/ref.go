@@ -79,10 +79,13 @@ func (r Ref) Pointer() string {
 			fmt.Fprintf(&b, "/%d", n.index)
 			continue
 		}
-		b.WriteString("/" + strings.NewReplacer("~", "~0", "/", "~1").Replace(n.name))
+		b.WriteString("/" + pointerEscapes.Replace(n.name))
 	}
 	return b.String()
 }
+
+// pointerEscapes are those of RFC 6901.
+var pointerEscapes = strings.NewReplacer("~", "~0", "/", "~1")
 
 func (r Ref) child(key string) *node {
 	if r.node == nil {
