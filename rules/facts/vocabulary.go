@@ -40,13 +40,13 @@ func roots() []expression.Root {
 
 func functions() []expression.Function {
 	return []expression.Function{
-		{Name: "distance", Signature: "distance(a, b) length", Call: (*Facts).distance,
+		{Name: "distance", Signature: "distance(a, b) length", Call: (*Facts).distance, Reads: placeReads,
 			Doc: "shortest straight line between nearest edges, in any direction; a stated distance wins"},
-		{Name: "horizontal", Signature: "horizontal(a, b) length", Call: (*Facts).horizontal,
+		{Name: "horizontal", Signature: "horizontal(a, b) length", Call: (*Facts).horizontal, Reads: placeReads,
 			Doc: "distance on the plan between nearest edges; a stated distance wins"},
-		{Name: "rise", Signature: "rise(lower, upper) length", Call: (*Facts).rise,
+		{Name: "rise", Signature: "rise(lower, upper) length", Call: (*Facts).rise, Reads: placeReads,
 			Doc: "bottom edge of the second above the top edge of the first; negative when it lies lower"},
-		{Name: "clear_height", Signature: "clear_height(opening) length", Call: (*Facts).clearHeight,
+		{Name: "clear_height", Signature: "clear_height(opening) length", Call: (*Facts).clearHeight, Reads: placeReads,
 			Doc: "bottom edge above the finished ground, or above the nearer lasting surface below"},
 		{Name: "same_fitting", Signature: "same_fitting(a, b) bool", Call: (*Facts).sameFitting,
 			Doc: "both openings are halves of one combination fitting"},
