@@ -59,7 +59,10 @@ type Options struct {
 
 // formats lists every format, in the order in which they are offered.
 func formats() []Format {
-	return []Format{textFormat{}, linesFormat{}, jsonFormat{}, sarifFormat{}, evidenceFormat{}}
+	return []Format{
+		textFormat{}, markdownFormat{}, linesFormat{}, jsonFormat{}, csvFormat{},
+		sarifFormat{}, evidenceFormat{}, junitFormat{}, annotationsFormat{}, gitlabFormat{},
+	}
 }
 
 // Named finds a format by its name.

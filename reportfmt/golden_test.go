@@ -13,7 +13,10 @@ import (
 
 var update = flag.Bool("update", false, "rewrite the golden files")
 
-var extensions = map[string]string{"text": ".txt", "lines": ".lines", "json": ".json", "sarif": ".sarif", "sarif-evidence": ".evidence.sarif"}
+var extensions = map[string]string{
+	"text": ".txt", "markdown": ".md", "lines": ".lines", "json": ".json", "csv": ".csv", "sarif": ".sarif",
+	"sarif-evidence": ".evidence.sarif", "junit": ".xml", "annotations": ".annotations", "gitlab": ".gitlab.json",
+}
 
 // written is what a format makes of a batch.
 func written(t *testing.T, format string, b Batch) string {
@@ -79,5 +82,5 @@ func TestWriterErrorsAreReturned(t *testing.T) {
 
 func TestUnknownFormatNamesTheKnownOnes(t *testing.T) {
 	_, err := Named("xml")
-	require.EqualError(t, err, `unknown format "xml", expected one of text, lines, json, sarif, sarif-evidence`)
+	require.EqualError(t, err, `unknown format "xml", expected one of text, markdown, lines, json, csv, sarif, sarif-evidence, junit, annotations, gitlab`)
 }

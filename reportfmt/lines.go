@@ -27,15 +27,19 @@ type linesFormat struct{}
 func (linesFormat) Name() string { return "lines" }
 
 func (linesFormat) Write(w io.Writer, b Batch) error {
-	all := problemLines(b)
-	slices.SortStableFunc(all, compareLines)
 	var out strings.Builder
-	for _, l := range all {
+	for _, l := range problemLines(b) {
 		fmt.Fprintf(&out, "%s:%d:%d: %s: %s [%s]\n", oneLine(l.file), l.at.Line, l.at.Column, l.level, oneLine(l.text), oneLine(l.tag))
 	}
 	_, err := io.WriteString(w, out.String())
 	return err
 }
+
+// Tags of lines that are about no rule.
+const (
+	designTag = "design"
+	reviewTag = "review"
+)
 
 // line is one line of the format.
 type line struct {
@@ -44,29 +48,35 @@ type line struct {
 	level rules.Level
 	text  string
 	tag   string
+	key   string // tells it from others whatever line it stands on
 }
 
 func compareLines(a, b line) int {
 	return cmp.Or(cmp.Compare(a.file, b.file), comparePositions(a.at, b.at), cmp.Compare(a.tag, b.tag))
 }
 
+// problemLines lists the lines of a batch in their order.
 func problemLines(b Batch) []line {
 	var all []line
+	add := func(file string, at document.Position, level rules.Level, text, tag, key string) {
+		all = append(all, line{file, inFile(at), level, text, tag, strings.Join([]string{file, tag, key}, "\x00")})
+	}
 	for _, p := range problems(b) {
-		all = append(all, line{p.File, inFile(p.Result.Position), shownLevel(p.Result), problemText(p.Result), ruleID(p.Result)})
+		add(p.File, p.Result.Position, shownLevel(p.Result), problemText(p.Result), ruleID(p.Result), fingerprint(p.Result))
 	}
 	for _, f := range b.Failures {
 		for _, p := range f.problems() {
-			all = append(all, line{f.File, inFile(p.Position), rules.Error, mistake(p), "design"})
+			add(f.File, p.Position, rules.Error, mistake(p), designTag, mistake(p))
 		}
 	}
 	for _, r := range b.Reports {
 		if r.Count().Decided() == 0 {
-			all = append(all, line{r.File, inFile(document.Position{}), rules.Error, nothingChecked, "review"})
+			add(r.File, document.Position{}, rules.Error, nothingChecked, reviewTag, "")
 		}
 		for _, remark := range r.Remarks {
-			all = append(all, line{r.File, inFile(remark.Position), rules.Note, remark.Text, "review"})
+			add(r.File, remark.Position, rules.Note, remark.Text, reviewTag, remark.Text)
 		}
 	}
+	slices.SortStableFunc(all, compareLines)
 	return all
 }

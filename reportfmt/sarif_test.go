@@ -160,10 +160,3 @@ func TestSARIFLongDescriptionsAreCut(t *testing.T) {
 	requireRule(t, run.Tool.Driver.Rules[0])
 	require.True(t, strings.HasSuffix(run.Tool.Driver.Rules[0].Short.Text, "…"))
 }
-
-func TestMarkdownText(t *testing.T) {
-	require.Equal(t, `\*a\* \_b\_ \<i\> \[x\](y) \| \\`, markdownText(`*a* _b_ <i> [x](y) | \`))
-	require.Equal(t, "`a`", markdownCode("a"))
-	require.Equal(t, "``a ` b``", markdownCode("a ` b"))
-	require.Equal(t, "`` `a` ``", markdownCode("`a`"))
-}

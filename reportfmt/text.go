@@ -54,11 +54,12 @@ func (p *page) report(r *checker.Report, t Tool) {
 		number = p.group(g, groupStyles[i], r.File, number)
 	}
 	p.variances(r)
-	p.assumptions(r)
+	p.list("Assumptions", "The design does not give these; the review took them.", assumptions(r))
 	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
 	p.list("No longer found", "Problems of the earlier review that this one does not have.", p.changes.farewells(r))
 	p.list("Remarks", "What else a reader must know.", remarks(r))
-	p.counts(r)
+	p.chapter("Counts", "")
+	p.prose(0, plain, countsText(r))
 	p.blank()
 	p.prose(0, subdued, closing)
 }
@@ -92,7 +93,7 @@ func packText(u checker.PackUsed) string {
 
 // summary says in one sentence what a reader will find, and never that all is
 // well when nothing was checked.
-func (p *page) summary(r *checker.Report, groups []group) {
+func summary(r *checker.Report, groups []group) string {
 	var found []string
 	for _, g := range groups {
 		if n := len(g.Results); n > 0 {
@@ -101,12 +102,19 @@ func (p *page) summary(r *checker.Report, groups []group) {
 	}
 	switch {
 	case r.Count().Decided() == 0:
-		p.prose(0, strong, strings.ToUpper(nothingChecked[:1])+nothingChecked[1:]+". This is not an approval.")
+		return strings.ToUpper(nothingChecked[:1]) + nothingChecked[1:] + ". This is not an approval."
 	case len(found) == 0:
-		p.prose(0, plain, fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(r.Count().Decided(), "check", "checks")))
-	default:
-		p.prose(0, plain, "This review lists "+enumerated(found)+".")
+		return fmt.Sprintf("Nothing to correct, to add or to judge in %s.", plural(r.Count().Decided(), "check", "checks"))
 	}
+	return "This review lists " + enumerated(found) + "."
+}
+
+func (p *page) summary(r *checker.Report, groups []group) {
+	s := plain
+	if r.Count().Decided() == 0 {
+		s = strong
+	}
+	p.prose(0, s, summary(r, groups))
 	if text := p.changes.text(r); text != "" {
 		p.prose(0, plain, text)
 	}
@@ -164,7 +172,8 @@ func (p *page) list(title, lead string, remarks []string) {
 	}
 }
 
-func (p *page) assumptions(r *checker.Report) {
+// assumptions gives each assumption with its basis.
+func assumptions(r *checker.Report) []string {
 	var all []string
 	for _, a := range r.Assumptions {
 		text := a.Text
@@ -173,7 +182,7 @@ func (p *page) assumptions(r *checker.Report) {
 		}
 		all = append(all, text)
 	}
-	p.list("Assumptions", "The design does not give these; the review took them.", all)
+	return all
 }
 
 // remarks gives each remark with the line of the design that it is about.

@@ -116,8 +116,8 @@ func (p *page) variances(r *checker.Report) {
 	}
 }
 
-// counts writes how many results had each outcome.
-func (p *page) counts(r *checker.Report) {
+// countsText tells how many results had each outcome.
+func countsText(r *checker.Report) string {
 	c := r.Count()
 	parts := []string{
 		fmt.Sprintf("%d pass", c.Of[rules.Pass]),
@@ -131,8 +131,7 @@ func (p *page) counts(r *checker.Report) {
 	if n := c.Of[rules.Informational]; n > 0 {
 		parts = append(parts, fmt.Sprintf("%d for information", n))
 	}
-	p.chapter("Counts", "")
-	p.prose(0, plain, strings.Join(parts, ", "))
+	return strings.Join(parts, ", ")
 }
 
 // failure writes a notice for a file that could not be reviewed.

@@ -10,7 +10,8 @@ import (
 
 // Visible shows what would steer a terminal or hide on a page instead of being
 // read: control characters, marks that turn the writing direction, characters
-// without width, separators of lines, and bytes that are not UTF-8. An escape
+// without width, separators of lines, what is no character at all, and bytes that
+// are not UTF-8. An escape
 // character becomes \x1b. Line feeds and tabs stay, other line ends become line
 // feeds; the two joiners that scripts need stay as well.
 func Visible(s string) string {
@@ -43,7 +44,7 @@ func hidden(r rune) bool {
 	case utf8.RuneError:
 		return true
 	}
-	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
+	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp, unicode.Noncharacter_Code_Point)
 }
 
 func spelled(r rune) string {

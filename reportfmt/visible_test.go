@@ -20,6 +20,7 @@ func TestVisible(t *testing.T) {
 		"a\u2028b":                          `a\u2028b`,
 		"\U000e0041":                        `\U000e0041`,
 		"\ufeffx":                           `\ufeffx`,
+		"\ufffe\U0010ffff":                  `\ufffe\U0010ffff`,
 		"\ufffd":                            "\ufffd",
 		"a\r\nb\tc\n":                       "a\nb\tc\n",
 		"a\rb":                              `a\x0db`,
@@ -55,7 +56,7 @@ func requireHarmless(t *testing.T, s, of string) {
 	t.Helper()
 	require.True(t, utf8.ValidString(s), of)
 	for _, r := range s {
-		bad := r != '\n' && r != '\u200c' && r != '\u200d' && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
+		bad := r != '\n' && r != '\u200c' && r != '\u200d' && unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp, unicode.Noncharacter_Code_Point)
 		require.False(t, bad, "%s has %U", of, r)
 	}
 }

@@ -136,6 +136,12 @@ func wanting(c checker.Comparison) string {
 	return "Off by"
 }
 
+// outcomeWords names outcomes for people.
+var outcomeWords = map[rules.Outcome]string{
+	rules.Fail: "fail", rules.Open: "open", rules.Review: "to be judged", rules.Pass: "pass",
+	rules.Informational: "for information", rules.NotDue: "not due", rules.NotApplicable: "does not apply",
+}
+
 // weight says what a missing input or a judgement may turn into.
 func weight(l rules.Level) string {
 	switch l {

@@ -1,0 +1,73 @@
+package reportfmt
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io"
+	"path"
+
+	"github.com/ventlint/ventlint/rules"
+)
+
+// gitlabFormat writes the Code Quality report that GitLab shows beside a change:
+// the problems, the remarks, and the mistakes of files that could not be
+// reviewed, which are blockers.
+type gitlabFormat struct{}
+
+func (gitlabFormat) Name() string { return "gitlab" }
+
+type gitlabIssue struct {
+	Description string         `json:"description"`
+	Check       string         `json:"check_name"`
+	Fingerprint string         `json:"fingerprint"` // of one issue alone
+	Severity    string         `json:"severity"`
+	Location    gitlabLocation `json:"location"`
+}
+
+type gitlabLocation struct {
+	Path  string      `json:"path"`
+	Lines gitlabLines `json:"lines"`
+}
+
+type gitlabLines struct {
+	Begin int `json:"begin"`
+}
+
+func (gitlabFormat) Write(w io.Writer, b Batch) error {
+	issues := []gitlabIssue{}
+	seen := map[string]int{}
+	for _, l := range problemLines(b) {
+		key := l.key
+		if seen[key]++; seen[key] > 1 { // nothing but their place tells them apart
+			key += fmt.Sprintf("\x00%d", seen[key])
+		}
+		issues = append(issues, gitlabIssue{
+			Description: oneLine(l.text),
+			Check:       oneLine(l.tag),
+			Fingerprint: digest(key),
+			Severity:    gitlabSeverity(l),
+			Location:    gitlabLocation{path.Clean(l.file), gitlabLines{l.at.Line}},
+		})
+	}
+	return writeJSON(w, &issues)
+}
+
+func digest(key string) string {
+	sum := sha256.Sum256([]byte(key))
+	return hex.EncodeToString(sum[:16])
+}
+
+// gitlabSeverity keeps the heaviest word for what kept a design from being
+// reviewed.
+func gitlabSeverity(l line) string {
+	switch {
+	case l.level == rules.Error && (l.tag == designTag || l.tag == reviewTag):
+		return "blocker"
+	case l.level == rules.Error:
+		return "major"
+	case l.level == rules.Warning:
+		return "minor"
+	}
+	return "info"
+}
