@@ -12,6 +12,7 @@ func (f *Facts) Worksheet() []Section {
 	var kept []Section
 	for _, s := range []Section{
 		{"Air delivered", f.deliveryLines()},
+		{"Ducts and fans", f.ductLines()},
 		{"House pressure and infiltration", f.pressureLines()},
 		{"Moist air and the core", f.coreLines()},
 	} {

@@ -1,0 +1,240 @@
+package facts
+
+import (
+	"fmt"
+
+	"github.com/ventlint/ventlint/checker/airflow"
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+// side is what one fan of a ventilator moves air through: from outdoors to the
+// rooms, or from the rooms to outdoors.
+type side struct {
+	name    string
+	streams []design.Airstream // in the direction of the air
+	indoor  design.Airstream
+	flow    func(*design.Ventilator) (*q.Flow, string)
+	fan     func(*design.Ventilator) ([]design.FanPoint, string)
+}
+
+var supplySide = side{"supply", []design.Airstream{"outdoor-air", "supply-air"}, "supply-air",
+	func(u *design.Ventilator) (*q.Flow, string) { return u.SupplyFlow, "supply_flow" },
+	func(u *design.Ventilator) ([]design.FanPoint, string) { return u.SupplyFan, "supply_fan" }}
+
+var extractSide = side{"extract", []design.Airstream{"extract-air", "exhaust-air"}, "extract-air",
+	func(u *design.Ventilator) (*q.Flow, string) { return u.ExtractFlow, "extract_flow" },
+	func(u *design.Ventilator) ([]design.FanPoint, string) { return u.ExtractFan, "extract_fan" }}
+
+// sides are those that a unit of a kind has.
+func sides(unit *design.Ventilator) []side {
+	switch unit.Kind {
+	case "supply-fan":
+		return []side{supplySide}
+	case "exhaust-fan":
+		return []side{extractSide}
+	}
+	return []side{supplySide, extractSide}
+}
+
+func sideNamed(name string) (side, error) {
+	for _, s := range []side{supplySide, extractSide} {
+		if s.name == name {
+			return s, nil
+		}
+	}
+	return side{}, fmt.Errorf("%q is no side of a ventilator, expected supply or extract", name)
+}
+
+// system is the ducts of one side of a unit with the design flows of their ends.
+type system struct {
+	*airflow.System
+	flows airflow.Flows
+}
+
+const (
+	roomTemperature q.Temperature = 293.15
+	lossSource                    = "Darcy-Weisbach with Colebrook, ASHRAE Fundamentals 2021 chapter 21; fittings by coefficient, hoods and terminals as stated"
+)
+
+// ducts builds the system of a side; its lines are those that use it.
+func (f *Facts) ducts(unit *design.Ventilator, s side) result[system] {
+	return compute(f, Line{Name: s.name + " ducts", Of: design.Label(unit)}, func(w *working) func() (system, error) {
+		flow, key := s.flow(unit)
+		l := &layout{facts: f, flows: airflow.Flows{}}
+		moved := given(w, "flow", flow, unit.Ref, key)
+		for _, stream := range s.streams {
+			if !l.add(stream, moved) {
+				w.lack(document.Missing{Ref: f.Design.Ref, Key: "duct"})
+			}
+		}
+		for _, m := range l.missing {
+			w.lack(m)
+		}
+		w.trouble = l.trouble
+		d := f.Design.Dwelling
+		elevation := given(w, "elevation", d.Elevation, d.Ref, "elevation")
+		return func() (system, error) {
+			air, err := airflow.AirAt(elevation, roomTemperature)
+			if err != nil {
+				return system{}, err
+			}
+			built, err := airflow.NewSystem(air, unit.ID, l.runs, l.ends)
+			return system{built, l.flows}, err
+		}
+	})
+}
+
+// atDesign is the losses of a side at its design flows, dampers set.
+func (f *Facts) atDesign(unit *design.Ventilator, s side) result[*airflow.Losses] {
+	line := Line{Name: s.name + " side at design", Of: design.Label(unit), Source: lossSource}
+	return compute(f, line, func(w *working) func() (*airflow.Losses, error) {
+		built := fromWhole(w, f.ducts(unit, s))
+		return func() (*airflow.Losses, error) {
+			losses, err := built.Design(built.flows)
+			if err == nil {
+				list(w, losses)
+			}
+			return losses, err
+		}
+	})
+}
+
+// list takes the parts of the critical paths as inputs of a line.
+func list(w *working, losses *airflow.Losses) {
+	for _, part := range []airflow.SideLoss{losses.Inlet, losses.Outlet} {
+		for _, end := range part.Ends {
+			if end.ID != part.Critical {
+				continue
+			}
+			for _, run := range part.Runs {
+				if contains(end.Path, run.ID) {
+					name := fmt.Sprintf("duct %s, %s at %s", run.ID, q.Format(run.Flow, q.IP), q.Format(run.Sections[0].Velocity, q.IP))
+					w.take(Input{Name: name, Value: run.Loss})
+				}
+			}
+			w.take(Input{Name: end.ID, Value: end.Loss})
+		}
+	}
+}
+
+func contains(list []string, word string) bool {
+	for _, w := range list {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// indoorLoss is the part of the losses between the unit and the rooms.
+func (s side) indoorLoss(l *airflow.Losses) airflow.SideLoss {
+	if s.indoor == "supply-air" {
+		return l.Outlet
+	}
+	return l.Inlet
+}
+
+func (f *Facts) externalLoss(unit *design.Ventilator, s side) result[q.Pressure] {
+	line := Line{Name: s.name + " side, loss of the critical path at design flow", Of: design.Label(unit),
+		Formula: "hood and outdoor ducts + the costliest way to a terminal", Source: lossSource}
+	return part(f, line, f.atDesign(unit, s), func(l *airflow.Losses) q.Pressure { return l.Pressure })
+}
+
+func (f *Facts) criticalEnd(unit *design.Ventilator, s side) result[string] {
+	line := Line{Name: s.name + " side, critical path leads to", Of: design.Label(unit), Formula: "the terminal whose way loses most", Source: lossSource}
+	return part(f, line, f.atDesign(unit, s), func(l *airflow.Losses) string { return s.indoorLoss(l).Critical })
+}
+
+// operation is where the fan of a side meets its ducts, dampers set for the
+// proportions of the design.
+func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Operation] {
+	line := Line{Name: s.name + " fan at work", Of: design.Label(unit), Source: lossSource}
+	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
+		built := fromWhole(w, f.ducts(unit, s))
+		points, key := s.fan(unit)
+		if len(points) == 0 {
+			w.lack(document.Missing{Ref: unit.Ref, Key: key})
+		}
+		return func() (*airflow.Operation, error) {
+			var list []airflow.Point
+			for _, p := range points {
+				list = append(list, airflow.Point{Flow: p.Flow, Pressure: p.Pressure})
+			}
+			curve, err := airflow.NewCurve(list...)
+			if err != nil {
+				return nil, err
+			}
+			return built.MeetDamped(curve, built.flows)
+		}
+	})
+}
+
+// delivered is the flow at which the fan meets its ducts. Beyond the curve it is
+// the curve's last flow, which the fan delivers at least.
+func (f *Facts) delivered(unit *design.Ventilator, s side) result[q.Flow] {
+	line := Line{Name: s.name + " side, flow that the fan delivers", Of: design.Label(unit),
+		Formula: "where the fan curve meets the loss of the critical path", Source: lossSource}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		o := fromWhole(w, f.operation(unit, s))
+		return func() (q.Flow, error) {
+			w.line.Note = string(o.Meeting)
+			switch {
+			case o.Meeting == airflow.OnCurve:
+				w.take(Input{Name: "pressure there", Value: o.Pressure})
+				return o.Flow, nil
+			case o.Meeting == airflow.BeyondCurve:
+				return o.Least, nil
+			case o.Most == 0:
+				return 0, nil
+			}
+			return 0, fmt.Errorf("the %s ducts of %s resist more than its fan curve tells of", s.name, design.Label(unit))
+		}
+	})
+}
+
+func (f *Facts) onCurve(unit *design.Ventilator, s side) result[bool] {
+	line := Line{Name: s.name + " side, fan meets the ducts inside its curve", Of: design.Label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
+	return part(f, line, f.operation(unit, s), func(o *airflow.Operation) bool { return o.Meeting == airflow.OnCurve })
+}
+
+// damperLoss is what the damper of a terminal must add so that every terminal
+// gets its design flow.
+func (f *Facts) damperLoss(terminal *design.Terminal) result[q.Pressure] {
+	line := Line{Name: "loss of the balancing damper", Of: design.Label(terminal), Formula: "critical path - this path", Source: lossSource}
+	return compute(f, line, func(w *working) func() (q.Pressure, error) {
+		var ends []airflow.EndLoss
+		for _, unit := range f.Design.Ventilators {
+			for _, s := range sides(unit) {
+				if s.indoor == terminal.Airstream {
+					if l := fromWhole(w, f.atDesign(unit, s)); l != nil {
+						ends = append(ends, s.indoorLoss(l).Ends...)
+					}
+				}
+			}
+		}
+		return func() (q.Pressure, error) {
+			for _, e := range ends {
+				if e.ID == terminal.ID {
+					w.take(Input{Name: "this path", Value: e.Sum})
+					return e.Damper, nil
+				}
+			}
+			return 0, fmt.Errorf("no duct leads to %s", design.Label(terminal))
+		}
+	})
+}
+
+func (f *Facts) ductLines() []Line {
+	var lines []Line
+	for _, unit := range f.Design.Ventilators {
+		for _, s := range sides(unit) {
+			lines = append(lines, *f.externalLoss(unit, s).line, *f.criticalEnd(unit, s).line, *f.delivered(unit, s).line, *f.onCurve(unit, s).line)
+		}
+	}
+	for _, terminal := range f.Design.Terminals {
+		lines = append(lines, *f.damperLoss(terminal).line)
+	}
+	return lines
+}
