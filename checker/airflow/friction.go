@@ -1,7 +1,6 @@
 package airflow
 
 import (
-	"cmp"
 	"math"
 
 	"github.com/ventlint/ventlint/checker/bounds"
@@ -46,14 +45,11 @@ type Friction struct {
 // Fundamentals 2021, chapter 21, section 3.1 and equation 19; 64/Re is the
 // standard result; the choice in between is practice.
 func FrictionFactor(reynolds, roughness float64) (Friction, error) {
-	err := cmp.Or(
-		bounds.Check("Reynolds number", reynolds, math.SmallestNonzeroFloat64, mostReynolds),
-		bounds.Check("relative roughness", roughness, 0, mostRoughness))
-	if err != nil {
-		return Friction{}, err
+	if !(reynolds > 0 && reynolds <= mostReynolds) {
+		return Friction{}, &bounds.Error{What: "Reynolds number", Value: reynolds, Low: "more than 0", High: mostReynolds}
 	}
-	if reynolds <= 0 {
-		return Friction{}, &bounds.Error{What: "Reynolds number", Value: reynolds, Low: "over 0", High: mostReynolds}
+	if err := bounds.Check("relative roughness", roughness, 0, mostRoughness); err != nil {
+		return Friction{}, err
 	}
 	return friction(reynolds, bounds.Clamp(roughness, 0, mostRoughness)), nil
 }

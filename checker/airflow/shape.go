@@ -115,6 +115,13 @@ func (s Shape) EqualFriction() q.Length {
 	}
 }
 
+func (s Shape) given() error {
+	if s.none() {
+		return errNoShape
+	}
+	return nil
+}
+
 func (s Shape) none() bool  { return s.name == "" }
 func (s Shape) round() bool { return s.name == "round" }
 func (s Shape) oval() bool  { return s.name == "flat oval" }
