@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"net/url"
 	"path"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
@@ -89,7 +90,27 @@ func ReadBaseline(source []byte) (*Baseline, error) {
 	if err != nil {
 		return nil, err
 	}
+	for _, e := range results {
+		if err := e.check(); err != nil {
+			return nil, err
+		}
+	}
 	return &Baseline{results}, nil
+}
+
+// check refuses what this program does not write.
+func (e earlier) check() error {
+	if !slices.Contains(rules.Outcomes(), e.Outcome) {
+		return fmt.Errorf("a result of %s has the outcome %q, expected one of %s", e.File, e.Outcome, listed(rules.Outcomes()))
+	}
+	if levels := e.Level.Values(); e.Level != "" && !slices.Contains(levels, string(e.Level)) {
+		return fmt.Errorf("a result of %s has the level %q, expected one of %s", e.File, e.Level, listed(levels))
+	}
+	return nil
+}
+
+func listed[T ~string](words []T) string {
+	return strings.Join(each(words, func(w T) string { return string(w) }), ", ")
 }
 
 // unreadable words a mistake in JSON, with its line where that is known.

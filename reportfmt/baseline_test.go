@@ -1,7 +1,6 @@
 package reportfmt
 
 import (
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -137,11 +136,13 @@ func TestUnreadableBaselines(t *testing.T) {
 		"{}":                   expected,
 		`{"runs": []}`:         expected,
 		`{"runs": 5}`:          `"runs" is a number: ` + expected,
-		`{"format": "ventlint-report", "version": 2}`:                                                                               "the report has version 2 of its format, expected 1",
-		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                  "a: result 1 has no fingerprint",
-		`{"runs": [{"tool": {"driver": {"name": "another"}}, "results": [{}]}]}`:                                                    expected,
-		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{}]}]}`:                                                   `result 1 has no fingerprint "ventlintSubject/v1"`,
-		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"partialFingerprints": {"ventlintSubject/v1": "0"}}]}]}`: "result 1 has no location",
+		`{"format": "ventlint-report", "version": 2}`:                                                                                                   "the report has version 2 of its format, expected 1",
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                                      "a: result 1 has no fingerprint",
+		`{"runs": [{"tool": {"driver": {"name": "another"}}, "results": [{}]}]}`:                                                                        expected,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "bad"}]}]}`:                  `a result of a has the outcome "bad", expected one of fail, open, review, pass, informational, notDue, notApplicable`,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "fail", "level": "bad"}]}]}`: `a result of a has the level "bad", expected one of error, warning, note`,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{}]}]}`:                                                                       `result 1 has no fingerprint "ventlintSubject/v1"`,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"partialFingerprints": {"ventlintSubject/v1": "0"}}]}]}`:                     "result 1 has no location",
 	} {
 		_, err := ReadBaseline([]byte(source))
 		require.EqualError(t, err, want, source)
@@ -155,20 +156,21 @@ func TestBaselineMayHaveAByteOrderMark(t *testing.T) {
 }
 
 func FuzzReadBaseline(f *testing.F) {
-	for _, format := range baselineFormats {
-		form, err := Named(format)
-		require.NoError(f, err)
-		var out strings.Builder
-		require.NoError(f, form.Write(&out, batches()["baseline"]))
-		f.Add(out.String())
+	const subject = `"partialFingerprints": {"ventlintSubject/v1": "0"}`
+	for _, source := range []string{
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "fail"}]}]}`,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{` + subject + `, "locations": [{}], "suppressions": [{}]}]}]}`,
+		`{"runs": [{"results": null}, {}]}`, `[`, "",
+	} {
+		f.Add(source)
 	}
 	f.Fuzz(func(t *testing.T, source string) {
 		baseline, err := ReadBaseline([]byte(source))
 		require.Equal(t, err == nil, baseline != nil)
 		if err == nil {
-			b := batch(everyOutcome())
+			b := batch(report("a", failedSeparation()))
 			b.Baseline = baseline
-			written(t, "sarif-evidence", b)
+			decodedEvidence(t, b)
 		}
 	})
 }

@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"runtime"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -47,10 +48,12 @@ func TestGoldenFiles(t *testing.T) {
 }
 
 func TestSameInputGivesSameBytes(t *testing.T) {
+	defer runtime.GOMAXPROCS(runtime.GOMAXPROCS(0))
 	for name := range batches() {
 		for _, format := range Names() {
 			first := written(t, format, batches()[name])
-			for range 5 {
+			for _, processors := range []int{1, 2, 1, 2} {
+				runtime.GOMAXPROCS(processors)
 				require.Equal(t, first, written(t, format, batches()[name]), "%s of %s", format, name)
 			}
 		}

@@ -17,26 +17,36 @@ type placed struct {
 // everything lists the results of all reports by file, line, column and rule;
 // within those by subject and text, so that the order is total.
 func everything(b Batch) []placed {
+	return chosen(b, func(*checker.Result) bool { return true })
+}
+
+// problems lists those that ask something of the designer, in the same order.
+func problems(b Batch) []placed { return chosen(b, (*checker.Result).Problem) }
+
+func chosen(b Batch, wanted func(*checker.Result) bool) []placed {
 	var all []placed
 	for _, report := range b.Reports {
 		for i := range report.Results {
-			all = append(all, placed{report.File, &report.Results[i]})
+			if r := &report.Results[i]; wanted(r) {
+				all = append(all, placed{report.File, r})
+			}
 		}
 	}
 	slices.SortStableFunc(all, comparePlaced)
 	return all
 }
 
-// problems lists those that ask something of the designer, in the same order.
-func problems(b Batch) []placed {
-	return slices.DeleteFunc(everything(b), func(p placed) bool { return !p.Result.Problem() })
-}
-
+// comparePlaced makes texts only where nothing else tells two results apart.
 func comparePlaced(a, b placed) int {
-	return cmp.Or(
+	order := cmp.Or(
 		cmp.Compare(a.File, b.File),
 		comparePositions(a.Result.Position, b.Result.Position),
 		cmp.Compare(ruleID(a.Result), ruleID(b.Result)),
+	)
+	if order != 0 {
+		return order
+	}
+	return cmp.Or(
 		cmp.Compare(subjects(a.Result), subjects(b.Result)),
 		cmp.Compare(problemText(a.Result), problemText(b.Result)),
 	)

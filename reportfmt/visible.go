@@ -38,10 +38,10 @@ func Visible(s string) string {
 // hidden also holds for the replacement character: a byte that is not UTF-8
 // decodes to it.
 func hidden(r rune) bool {
-	switch r {
-	case '\n', '\t', '\u200c', '\u200d':
+	switch {
+	case r >= ' ' && r <= '~', r == '\n', r == '\t', r == '\u200c', r == '\u200d':
 		return false
-	case utf8.RuneError:
+	case r == utf8.RuneError:
 		return true
 	}
 	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp, unicode.Noncharacter_Code_Point)

@@ -1,0 +1,75 @@
+package drawing
+
+import (
+	"math"
+	"unicode/utf8"
+)
+
+// labels finds room for texts on a sheet, in pixels.
+type labels struct {
+	page  box
+	taken []box
+}
+
+// letterWidth is the mean width of a letter, in its height, on the generous side.
+const letterWidth = 0.58
+
+func textWidth(text string, size float64) float64 {
+	return float64(utf8.RuneCountInString(text)) * letterWidth * size
+}
+
+// keep marks a place as taken by what is drawn there.
+func (l *labels) keep(b box) { l.taken = append(l.taken, b) }
+
+// keepLine marks the places along a line as taken.
+func (l *labels) keepLine(a, b spot) {
+	steps := int(math.Ceil(a.to(b).length() / 8))
+	for i := range steps + 1 {
+		p := a.plus(float64(i)/float64(max(steps, 1)), a.to(b))
+		l.keep(box{p.x, p.y, p.x, p.y}.grown(3))
+	}
+}
+
+// place finds the least crowded place for a text beside a box, the nearest first,
+// and takes it. It gives the middle of the text's left side.
+func (l *labels) place(beside box, text string, size float64) spot {
+	w, h := textWidth(text, size), size+3
+	best, least := box{}, math.Inf(1)
+	for _, gap := range []float64{4, 14, 28, 44, 64, 90, 120} {
+		for _, b := range around(beside.grown(gap), w, h) {
+			if crowd := l.crowd(b) + gap*gap/50; crowd < least {
+				best, least = b, crowd
+			}
+		}
+	}
+	l.keep(best)
+	return spot{best.x0, (best.y0 + best.y1) / 2}
+}
+
+// around lists boxes of a size just outside another one: right, left, above,
+// below, then the corners.
+func around(b box, w, h float64) []box {
+	cx, cy := (b.x0+b.x1)/2, (b.y0+b.y1)/2
+	at := func(x, y float64) box { return box{x, y, x + w, y + h} }
+	return []box{
+		at(cx-w/2, b.y0-h), at(cx-w/2, b.y1), at(b.x1, cy-h/2), at(b.x0-w, cy-h/2),
+		at(b.x1, b.y0-h), at(b.x0-w, b.y0-h), at(b.x1, b.y1), at(b.x0-w, b.y1),
+		at(b.x0, b.y0-h), at(b.x1-w, b.y0-h), at(b.x0, b.y1), at(b.x1-w, b.y1),
+	}
+}
+
+// crowd is how much a box covers of what is there, in square pixels; what leaves
+// the page counts most.
+func (l *labels) crowd(b box) float64 {
+	sum := 0.0
+	for _, t := range l.taken {
+		sum += overlap(b, t)
+	}
+	return sum + 20*(area(b)-overlap(b, l.page))
+}
+
+func overlap(a, b box) float64 {
+	return max(0, min(a.x1, b.x1)-max(a.x0, b.x0)) * max(0, min(a.y1, b.y1)-max(a.y0, b.y0))
+}
+
+func area(b box) float64 { return (b.x1 - b.x0) * (b.y1 - b.y0) }
