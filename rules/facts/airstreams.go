@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"errors"
 	"fmt"
 
 	"github.com/ventlint/ventlint/checker/airflow"
@@ -93,16 +94,35 @@ func (f *Facts) atDesign(unit *design.Ventilator, s side) result[*airflow.Losses
 		built := fromWhole(w, f.ducts(unit, s))
 		return func() (*airflow.Losses, error) {
 			losses, err := built.Design(built.flows)
-			if err == nil {
-				list(w, losses)
+			if err != nil {
+				return nil, f.worded(err)
 			}
-			return losses, err
+			f.list(w, losses)
+			return losses, nil
 		}
 	})
 }
 
+// worded tells flows that do not agree in the units of the design.
+func (f *Facts) worded(err error) error {
+	var mismatch *airflow.FlowMismatch
+	if !errors.As(err, &mismatch) {
+		return err
+	}
+	return fmt.Errorf("%s has %s, and what is joined to it adds up to %s", mismatch.ID,
+		q.Format(mismatch.Stated, f.units()), q.Format(mismatch.Found, f.units()))
+}
+
+// units are those of the design's reports.
+func (f *Facts) units() q.System {
+	if f.Design.Project.Units == "SI" {
+		return q.SI
+	}
+	return q.IP
+}
+
 // list takes the parts of the critical paths as inputs of a line.
-func list(w *working, losses *airflow.Losses) {
+func (f *Facts) list(w *working, losses *airflow.Losses) {
 	for _, part := range []airflow.SideLoss{losses.Inlet, losses.Outlet} {
 		for _, end := range part.Ends {
 			if end.ID != part.Critical {
@@ -110,7 +130,7 @@ func list(w *working, losses *airflow.Losses) {
 			}
 			for _, run := range part.Runs {
 				if contains(end.Path, run.ID) {
-					name := fmt.Sprintf("duct %s, %s at %s", run.ID, q.Format(run.Flow, q.IP), q.Format(run.Sections[0].Velocity, q.IP))
+					name := fmt.Sprintf("duct %s, %s at %s", run.ID, q.Format(run.Flow, f.units()), q.Format(run.Sections[0].Velocity, f.units()))
 					w.take(Input{Name: name, Value: run.Loss})
 				}
 			}
@@ -166,7 +186,8 @@ func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Opera
 			if err != nil {
 				return nil, err
 			}
-			return built.MeetDamped(curve, built.flows)
+			met, err := built.MeetDamped(curve, built.flows)
+			return met, f.worded(err)
 		}
 	})
 }
