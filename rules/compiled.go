@@ -1,8 +1,8 @@
 package rules
 
 import (
-	"fmt"
 	"regexp"
+	"slices"
 	"sync"
 
 	"github.com/ventlint/ventlint/checker/document"
@@ -16,6 +16,11 @@ type Compiled struct {
 
 	Pack  string            // id of the pack that holds it
 	Given map[string]string // parts that another pack changed, and that pack's id
+
+	Reached    []string // overrides of this pack that can alter its outcomes, such as `limit "height"`
+	Superseded []Sample // samples of the parent, of a rule that an override reaches
+
+	inheritedSamples int // how many of the samples are the parent's
 
 	base    string            // default base design of its samples
 	places  map[string]origin // expressions, by key
@@ -49,143 +54,76 @@ var language = sync.OnceValue(func() *expression.Language {
 	return l
 })
 
-func newCompiled(r *Rule, pack *Pack) *Compiled {
+func newCompiled(r *Rule, pack *Pack, bases map[string]Owned[*Base]) *Compiled {
 	c := &Compiled{Rule: *r, Pack: pack.Head.ID, base: pack.Head.DefaultBase, Given: map[string]string{}, places: map[string]origin{}}
+	c.Samples = settled(r.Samples, home{bases, pack.Head.DefaultBase, pack})
 	for _, key := range []string{"when", "require", "says", "remedy", "each"} {
 		c.places[key] = origin{r.Ref, pack.Name}
 	}
 	return c
 }
 
-// change lays a [[change]] of a pack over the rule.
-func (c *Compiled) change(by *Change, pack *Pack) {
-	given := map[string]string{}
-	for k, v := range c.Given {
-		given[k] = v
-	}
-	places := map[string]origin{}
-	for k, v := range c.places {
-		places[k] = v
-	}
-	c.Given, c.places = given, places
-	text := func(key string, to *string, from *string) {
-		if from != nil {
-			*to = *from
-			c.Given[key] = pack.Head.ID
-			c.places[key] = origin{by.Ref, pack.Name}
-		}
-	}
-	text("title", &c.Title, by.Title)
-	text("when", &c.When, by.When)
-	text("require", &c.Require, by.Require)
-	text("says", &c.Says, by.Says)
-	text("remedy", &c.Remedy, by.Remedy)
-	text("caution", &c.Caution, by.Caution)
-	if by.Due != nil {
-		c.Due, c.Given["due"] = *by.Due, pack.Head.ID
-	}
-	if by.Level != nil {
-		c.Level, c.Given["level"] = *by.Level, pack.Head.ID
-	}
-	if by.Judge != nil {
-		c.Judge, c.Given["judge"] = *by.Judge, pack.Head.ID
-	}
-	if len(by.Basis) > 0 {
-		c.Basis, c.Given["basis"] = by.Basis, pack.Head.ID
-	}
-	if len(by.Samples) > 0 {
-		c.Samples, c.Given["sample"] = by.Samples, pack.Head.ID
-	}
+// inherited is the rule as a pack finds it that extends its pack.
+func (c *Compiled) inherited() *Compiled {
+	clone := *c
+	clone.Reached, clone.Superseded, clone.inheritedSamples = nil, nil, len(c.Samples)
+	return &clone
 }
 
 // compile compiles every rule of the pack; all mistakes are reported at once.
 func (e *Effective) compile(report *mistakes) {
 	names := expression.Names{Limits: map[string]any{}, Tables: map[string]expression.Table{}}
-	for _, name := range sortedKeys(e.Limits) {
+	for name, limit := range e.Limits {
 		names.Limits[name] = nil
-		if v := e.Limits[name].Part.Value; v != nil {
+		if v := limit.Part.Value; v != nil {
 			names.Limits[name] = v.V
 		}
 	}
-	for _, name := range sortedKeys(e.Tables) {
-		table := e.Tables[name]
-		if table.Part.values == nil {
-			report.in(table.fileIn(e), func(m *mistakes) { table.Part.prepare(m) })
-		}
-		if table.Part.values != nil {
-			names.Tables[name] = table.Part
-		}
-	}
-	if report.count() > 0 {
-		return
+	for name, table := range e.Tables {
+		names.Tables[name] = table.Part
 	}
 	for _, r := range e.Rules {
-		r.compile(names, report)
-	}
-}
-
-func (o Owned[T]) fileIn(e *Effective) string {
-	for _, f := range e.Files {
-		if f.Head.ID == o.Pack {
-			return f.Name
+		if !r.rests(e.broken) {
+			r.compile(names, e, report)
 		}
 	}
-	return ""
 }
 
-func (c *Compiled) compile(names expression.Names, report *mistakes) {
+// rests tells whether the rule looks up one of some tables.
+func (c *Compiled) rests(tables []string) bool {
+	for _, name := range namesIn(tableName, c.texts()...) {
+		if slices.Contains(tables, name) {
+			return true
+		}
+	}
+	return false
+}
+
+func (c *Compiled) compile(names expression.Names, e *Effective, report *mistakes) {
 	l := language()
 	c.each = nil
-	for _, e := range c.Each() {
-		list, err := l.List(e.Collection, names)
+	for _, each := range c.Each() {
+		list, err := l.List(each.Collection, names)
 		if err != nil {
-			c.reportEach(e, err, report)
+			c.reportEach(each, err, e, report)
 			return
 		}
-		c.each = append(c.each, ranged{e.Name, list})
-		names.Variables = append(names.Variables[:len(c.each)-1:len(c.each)-1], expression.Variable{Name: e.Name, Type: list.Elem()})
+		c.each = append(c.each, ranged{each.Name, list})
+		names.Variables = append(names.Variables[:len(c.each)-1:len(c.each)-1], expression.Variable{Name: each.Name, Type: list.Elem()})
 	}
 	c.names = names
 	c.findUses()
 	var err error
 	if c.When != "" {
 		c.when, err = l.Condition(c.When, names)
-		c.report("when", err, report)
+		c.report("when", err, e, report)
 	}
 	c.require, err = l.Condition(c.Require, names)
-	c.report("require", err, report)
+	c.report("require", err, e, report)
 	c.says, err = l.Template(c.Says, names)
-	c.report("says", err, report)
+	c.report("says", err, e, report)
 	c.remedy, err = l.Template(c.Remedy, names)
-	c.report("remedy", err, report)
-}
-
-func (c *Compiled) report(key string, err error, report *mistakes) {
-	if err == nil {
-		return
-	}
-	place := c.places[key]
-	at, hint, message := place.ref.At(key), "", err.Error()
-	if e, ok := err.(*expression.Error); ok {
-		message, hint = e.Message, e.Hint
-		if text, ok := place.ref.Text(key); ok {
-			at = text.Position(e.Offset)
-		}
-	}
-	report.in(place.file, func(m *mistakes) {
-		m.add(at, place.ref.KeyPath(key), fmt.Sprintf("rule %q, %s: %s", c.ID, key, message), hint)
-	})
-}
-
-func (c *Compiled) reportEach(e Each, err error, report *mistakes) {
-	place := c.places["each"]
-	message, hint := err.Error(), ""
-	if e, ok := err.(*expression.Error); ok {
-		message, hint = e.Message, e.Hint
-	}
-	report.in(place.file, func(m *mistakes) {
-		m.add(place.ref.At("each"), place.ref.KeyPath("each"), fmt.Sprintf("rule %q, each %s: %s", c.ID, e.Name, message), hint)
-	})
+	c.report("remedy", err, e, report)
 }
 
 // uses is what a rule names in its texts: found once, since reports ask for each
@@ -203,8 +141,8 @@ var (
 
 func (c *Compiled) findUses() {
 	c.uses = uses{
-		limits:   namesIn(limitName, c.When, c.Require, c.Says, c.Remedy),
-		tables:   namesIn(tableName, c.When, c.Require, c.Says, c.Remedy),
+		limits:   namesIn(limitName, c.texts()...),
+		tables:   namesIn(tableName, c.texts()...),
 		measures: measuring.MatchString(c.When) || measuring.MatchString(c.Require),
 	}
 }
@@ -220,7 +158,20 @@ func (c *Compiled) Measures() bool { return c.uses.measures }
 
 // decisive are the names that an outcome depends on.
 func (c *Compiled) decisive(pattern *regexp.Regexp) []string {
-	return namesIn(pattern, c.When, c.Require)
+	return namesIn(pattern, append(c.collections(), c.When, c.Require)...)
+}
+
+// texts are all that the rule says in the language of expressions.
+func (c *Compiled) texts() []string {
+	return append(c.collections(), c.When, c.Require, c.Says, c.Remedy)
+}
+
+func (c *Compiled) collections() []string {
+	var list []string
+	for _, each := range c.Each() {
+		list = append(list, each.Collection)
+	}
+	return list
 }
 
 func namesIn(pattern *regexp.Regexp, texts ...string) []string {

@@ -5,10 +5,12 @@ import "strings"
 // Uncovered says which kinds of sample the rule lacks: one that passes, one
 // that fails, one on the limit where there is a limit, one with an input
 // missing, and one to which the rule does not apply where it has a condition.
-func (c *Compiled) Uncovered() []string {
+func (c *Compiled) Uncovered() []string { return c.uncovered(c.Samples) }
+
+func (c *Compiled) uncovered(samples []Sample) []string {
 	shown := map[Expected]bool{}
 	edge := false
-	for _, s := range c.Samples {
+	for _, s := range samples {
 		shown[s.Expect] = true
 		edge = edge || s.Edge
 	}

@@ -22,8 +22,12 @@ type Judgement struct {
 	Reason   string // why the rule does not apply, is not due, or a person must judge
 }
 
-// steps bounds the work of one rule for one tuple of subjects.
-const steps = 100_000
+// The bounds of one rule on one design. They are far beyond what a house needs,
+// and keep a hostile pack from running on.
+const (
+	mostTuples = 50_000    // of subjects
+	mostSteps  = 1_000_000 // elements of lists and calls of functions
+)
 
 // Ask asks the rule of every subject that the design has. A rule that is not
 // due yet, or whose subjects the design does not have, gives one judgement that
@@ -32,8 +36,11 @@ func (c *Compiled) Ask(f *facts.Facts) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design), facts: f}
+	r := &run{rule: c, units: units(f.Design), scope: expression.NewScope(f, mostSteps)}
 	r.over(nil)
+	if r.cut != "" {
+		r.found = append(r.found, Judgement{Outcome: Review, Message: r.cut, Reason: r.cut})
+	}
 	if len(r.found) == 0 {
 		return []Judgement{{Outcome: NotApplicable, Reason: c.nothing()}}
 	}
@@ -74,33 +81,49 @@ func units(d *design.Design) quantity.System {
 // run is one rule on one design.
 type run struct {
 	rule  *Compiled
-	facts *facts.Facts
 	units quantity.System
+	scope *expression.Scope // of all subjects: its steps are those of the rule
 	found []Judgement
+	cut   string // why not all subjects were judged
 }
 
 // over binds the rule's names one after the other; a later list may depend
 // on an earlier subject.
 func (r *run) over(bound []any) {
+	r.scope.Subjects = bound
 	if len(bound) == len(r.rule.each) {
-		r.found = append(r.found, r.judge(bound))
+		r.one(bound)
 		return
 	}
-	scope := r.scope(bound)
-	items, err := r.rule.each[len(bound)].list.Items(scope)
+	items, err := r.rule.each[len(bound)].list.Items(r.scope)
 	if err != nil {
-		r.found = append(r.found, r.unknown(bound, err))
+		r.add(r.unknown(bound, err))
 		return
 	}
 	for _, item := range items {
-		r.over(append(bound[:len(bound):len(bound)], item))
+		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
+			return
+		}
 	}
 }
 
-func (r *run) scope(bound []any) *expression.Scope {
-	scope := expression.NewScope(r.facts, steps)
-	scope.Subjects = bound
-	return scope
+// one judges one tuple of subjects, and stops where the rule asks too much.
+func (r *run) one(bound []any) {
+	if len(r.found) == mostTuples {
+		r.cut = fmt.Sprintf("the rule ranges over more than %d combinations of things: a person must judge those beyond", mostTuples)
+		return
+	}
+	r.add(r.judge(bound))
+}
+
+func (r *run) add(j Judgement) {
+	if r.scope.Spent() {
+		r.cut = fmt.Sprintf("the rule takes more than %d steps on this design: a person must judge what was not reached", mostSteps)
+		if j.Outcome != Fail {
+			return
+		}
+	}
+	r.found = append(r.found, j)
 }
 
 // unknown is the judgement of a list that cannot be told.
@@ -113,7 +136,7 @@ func (r *run) unknown(bound []any, err error) Judgement {
 // only where `require` does not hold anyway.
 func (r *run) judge(bound []any) Judgement {
 	j := Judgement{Subjects: bound}
-	scope := r.scope(bound)
+	scope := r.scope
 	if r.rule.when != nil {
 		j.When = explain(r.rule.when, scope)
 		if j.When.Truth == expression.False {
@@ -128,7 +151,7 @@ func (r *run) judge(bound []any) Judgement {
 	case j.Require.Truth == expression.True:
 		j.Outcome = Pass
 	case j.Require.Truth == expression.False && j.When.Truth == expression.True:
-		r.fail(&j, scope)
+		r.fail(&j)
 	default:
 		e := join(j.When, j.Require)
 		j.Outcome, j.Message, j.Reason = wanting(e), saying(e), reason(e)
@@ -165,13 +188,13 @@ func unknown(err error) expression.Explanation {
 	return e
 }
 
-func (r *run) fail(j *Judgement, scope *expression.Scope) {
+func (r *run) fail(j *Judgement) {
 	j.Outcome = Fail
 	if r.rule.Judge {
 		j.Outcome, j.Reason = Review, "the rule leaves this to a person's judgement"
 	}
-	j.Message = r.rule.says.Text(scope, r.units)
-	j.Remedy = r.rule.remedy.Text(scope, r.units)
+	j.Message = r.rule.says.Text(r.scope, r.units)
+	j.Remedy = r.rule.remedy.Text(r.scope, r.units)
 }
 
 // join adds what an unknown condition and an unknown requirement lack.

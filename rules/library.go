@@ -2,9 +2,11 @@ package rules
 
 import (
 	"embed"
+	"errors"
 	"fmt"
 	"io/fs"
 	"path"
+	"slices"
 	"sort"
 	"strings"
 
@@ -41,9 +43,22 @@ func NewLibrary(read func(name string) ([]byte, error)) *Library {
 }
 
 // Pack gives a pack with all it inherits, compiled. name is the id of an
-// embedded pack or the path of a *.rules.toml file. The error is an
-// *InvalidPack, an *UnknownPack, or what reading the file gave.
-func (l *Library) Pack(name string) (*Effective, error) { return l.pack(name, nil) }
+// embedded pack or the path of a *.rules.toml file; followed by "@sha256:" and at
+// least 12 digits of a digest, the pack must have that digest. The error is an
+// *InvalidPack, an *UnknownPack, an *OtherDigest, or what reading the file gave.
+func (l *Library) Pack(name string) (*Effective, error) { return l.pinnedPack(name, nil) }
+
+func (l *Library) pinnedPack(name string, children []string) (*Effective, error) {
+	name, pin, err := unpinned(name)
+	if err != nil {
+		return nil, err
+	}
+	pack, err := l.pack(name, children)
+	if err != nil {
+		return nil, err
+	}
+	return pack, pack.pinned(name, pin)
+}
 
 func (l *Library) pack(name string, children []string) (*Effective, error) {
 	if done, ok := l.effective[name]; ok {
@@ -55,17 +70,15 @@ func (l *Library) pack(name string, children []string) (*Effective, error) {
 	}
 	report := &mistakes{file: fileName(name)}
 	pack := parsePack(fileName(name), source, report)
-	if err := report.err(); err != nil {
-		return nil, err
+	if pack == nil {
+		return nil, report.err()
 	}
 	parents := l.parents(pack, name, append(children, name), report)
 	if err := report.err(); err != nil {
 		return nil, err
 	}
 	merged := inherit(pack, parents, report)
-	if report.err() == nil {
-		merged.compile(report)
-	}
+	merged.compile(report)
 	if err := report.err(); err != nil {
 		return nil, err
 	}
@@ -121,20 +134,19 @@ func parsePack(file string, source []byte, report *mistakes) *Pack {
 func (l *Library) parents(pack *Pack, name string, line []string, report *mistakes) []*Effective {
 	var parents []*Effective
 	at, where := pack.Head.At("extends"), pack.Head.KeyPath("extends")
-	for _, id := range pack.Head.Extends {
-		parent := id
-		if isFile(id) && isFile(name) {
-			parent = path.Join(path.Dir(name), id)
+	for _, named := range pack.Head.Extends {
+		parent := beside(name, named)
+		if bare, _, _ := unpinned(parent); slices.Contains(line, bare) {
+			report.add(at, where, fmt.Sprintf("pack %q extends itself through %s", named, strings.Join(line, ", ")), "")
+			continue
 		}
-		for _, child := range line {
-			if child == parent {
-				report.add(at, where, fmt.Sprintf("pack %q extends itself through %s", id, strings.Join(line, ", ")), "")
-				return nil
-			}
-		}
-		e, err := l.pack(parent, line)
+		e, err := l.pinnedPack(parent, line)
 		if err != nil {
-			l.reportParent(id, err, at, where, report)
+			reportParent(err, at, where, report)
+			continue
+		}
+		if slices.Contains(parents, e) {
+			report.add(at, where, fmt.Sprintf("found %q twice, expected each pack once", named), "")
 			continue
 		}
 		parents = append(parents, e)
@@ -142,14 +154,28 @@ func (l *Library) parents(pack *Pack, name string, line []string, report *mistak
 	return parents
 }
 
-func (l *Library) reportParent(id string, err error, at document.Position, where string, report *mistakes) {
-	if invalid, ok := err.(*InvalidPack); ok {
+// beside is the name of a parent as the caller of the library would give it: a
+// file lies in the folder of the pack that names it.
+func beside(name, parent string) string {
+	if bare, _, _ := unpinned(parent); isFile(bare) && isFile(name) && !path.IsAbs(bare) {
+		return path.Join(path.Dir(name), parent)
+	}
+	return parent
+}
+
+func reportParent(err error, at document.Position, where string, report *mistakes) {
+	var invalid *InvalidPack
+	var unknown *UnknownPack
+	var other *OtherDigest
+	hint := ""
+	switch {
+	case errors.As(err, &invalid):
 		report.files = append(report.files, invalid.Problems...)
 		return
-	}
-	hint := ""
-	if near := document.Near(id, BuiltIn()); near != "" {
-		hint = fmt.Sprintf("did you mean %q?", near)
+	case errors.As(err, &unknown):
+		hint = didYouMean(unknown.Name, BuiltIn())
+	case errors.As(err, &other):
+		hint = "look at what changed in it before you pin the new digest"
 	}
 	report.add(at, where, err.Error(), hint)
 }

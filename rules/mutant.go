@@ -92,7 +92,7 @@ func (e *Effective) limitMutants(rule *Compiled, name string) []mutant {
 		if err != nil {
 			continue
 		}
-		m := Mutant{fmt.Sprintf("limit %q %s", name, word), "limit", limit.fileIn(e), limit.Part.At("value")}
+		m := Mutant{fmt.Sprintf("limit %q %s", name, word), "limit", limit.file, limit.Part.At("value")}
 		list = append(list, mutant{m, changed})
 	}
 	return sorted(list)
@@ -109,7 +109,7 @@ func (e *Effective) tableMutants(rule *Compiled, name string) []mutant {
 		if err != nil {
 			continue
 		}
-		m := Mutant{fmt.Sprintf("cells of table %q %s", name, word), "table", table.fileIn(e), table.Part.At("cells")}
+		m := Mutant{fmt.Sprintf("cells of table %q %s", name, word), "table", table.file, table.Part.At("cells")}
 		list = append(list, mutant{m, changed})
 	}
 	return sorted(list)

@@ -18,6 +18,7 @@ type Pack struct {
 	Bases   map[string]*Base  `toml:"base"`
 	Rules   []*Rule           `toml:"rule"`
 	Changes []*Change         `toml:"change"`
+	Samples []*OwnSample      `toml:"sample"`
 
 	Name   string `toml:"-"` // of the file, for messages
 	Source []byte `toml:"-"`
@@ -78,6 +79,14 @@ type Base struct {
 	document.Ref `toml:"-"`
 
 	Design string `toml:"design,required"`
+}
+
+// OwnSample is a sample of a rule of a parent pack: it shows what an override of
+// this pack makes of the rule.
+type OwnSample struct {
+	Sample
+
+	Rule string `toml:"rule,required"`
 }
 
 // Change alters a rule of a parent pack. What it does not name stays.

@@ -1,19 +1,30 @@
 package rules
 
 import (
+	"slices"
+
 	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
 // Proof is what the samples of one rule show: whether each has its outcome, and
 // which changes of the rule none of them notices.
+//
+// A rule that no override of the pack reaches is proven as its parent proves it:
+// its samples are run, and nothing else is asked. One that an override reaches is
+// proven by the samples that the pack gives, and by those of the parent that
+// still show the same.
 type Proof struct {
 	Rule      *Compiled
 	Runs      []SampleRun
-	Mutants   int      // changes tried
-	Survivors []Mutant // those that no sample noticed, in the order of the file
-	Excused   int      // survivors that the rule lists as equivalent
-	Gaps      []string // kinds of sample that are lacking
+	Inherited bool         // as its parent proves it
+	Differing []SampleRun  // samples of the parent that show otherwise under an override
+	Mutants   int          // changes tried
+	Survivors []Mutant     // those that no sample noticed, in the order of the file
+	Excused   int          // survivors that the rule lists as equivalent
+	Unneeded  []Equivalent // listed, and noticed or unknown all the same
+	Gaps      []string     // kinds of sample that are lacking
+	Unshown   bool         // an override reaches the rule, and the pack gives no sample of it
 }
 
 // Mutant is one change of a rule.
@@ -39,39 +50,72 @@ func (p Proof) Wrong() int {
 // every way that should matter and asks the samples again. A rule whose samples
 // are wrong is not changed: nothing would follow from it.
 func (e *Effective) ProveRule(rule *Compiled) Proof {
-	p := Proof{Rule: rule, Runs: e.Prove(rule), Gaps: rule.Uncovered()}
-	if p.Wrong() > 0 {
+	p := Proof{Rule: rule, Runs: e.Prove(rule), Inherited: rule.Pack != e.Head.ID && len(rule.Reached) == 0}
+	if p.Inherited {
 		return p
 	}
-	var designs []sampled
-	for _, s := range rule.Samples {
-		if d, err := e.sampleDesign(rule, s); err == nil {
-			f := facts.Of(d)
-			designs = append(designs, sampled{f, Outcome(s.Expect)})
-		}
-	}
-	for _, m := range e.mutants(rule) {
-		p.Mutants++
-		switch {
-		case noticed(m.rule, designs):
-		case rule.excuses(m.Change):
-			p.Excused++
-		default:
-			p.Survivors = append(p.Survivors, m.Mutant)
-		}
+	p.Unshown = len(rule.Reached) > 0 && len(rule.Samples) == 0
+	p.superseded(e)
+	p.Gaps = rule.uncovered(p.samples())
+	if p.Wrong() == 0 {
+		p.mutate(e)
 	}
 	return p
 }
 
+// superseded asks the samples of the parent again, of a rule that an override
+// reaches.
+func (p *Proof) superseded(e *Effective) {
+	for _, s := range p.Rule.Superseded {
+		if run := e.Run(p.Rule, s); run.Passed() {
+			p.Runs = append(p.Runs, run)
+		} else {
+			p.Differing = append(p.Differing, run)
+		}
+	}
+}
+
+func (p *Proof) samples() []Sample {
+	list := make([]Sample, len(p.Runs))
+	for i, run := range p.Runs {
+		list[i] = run.Sample
+	}
+	return list
+}
+
+func (p *Proof) mutate(e *Effective) {
+	var designs []sampled
+	for _, run := range p.Runs {
+		designs = append(designs, sampled{run.facts, run.Got})
+	}
+	used := map[string]bool{}
+	for _, m := range e.mutants(p.Rule) {
+		p.Mutants++
+		switch {
+		case noticed(m.rule, designs):
+		case p.Rule.excuses(m.Change):
+			p.Excused++
+			used[m.Change] = true
+		default:
+			p.Survivors = append(p.Survivors, m.Mutant)
+		}
+	}
+	for _, x := range p.Rule.Equivalents {
+		if !used[x.Change] && p.Rule.Pack == e.Head.ID {
+			p.Unneeded = append(p.Unneeded, x)
+		}
+	}
+}
+
 // sampled is the design of a sample and the outcome that it has.
 type sampled struct {
-	facts  *facts.Facts
-	expect Outcome
+	facts *facts.Facts
+	got   Outcome
 }
 
 func noticed(rule *Compiled, designs []sampled) bool {
 	for _, d := range designs {
-		if worst(rule.Ask(d.facts)) != d.expect {
+		if worst(rule.Ask(d.facts)) != d.got {
 			return true
 		}
 	}
@@ -79,10 +123,5 @@ func noticed(rule *Compiled, designs []sampled) bool {
 }
 
 func (c *Compiled) excuses(change string) bool {
-	for _, e := range c.Equivalents {
-		if e.Change == change {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(c.Equivalents, func(e Equivalent) bool { return e.Change == change })
 }

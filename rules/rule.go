@@ -89,6 +89,8 @@ type Sample struct {
 	Base    string   `toml:"base"`    // named base design; the pack's default when empty
 	With    string   `toml:"with"`    // TOML laid over the base: tables by key, things by id
 	Without []string `toml:"without"` // keys or things taken away, such as "opening.intake.from_left"
+
+	written home // where it was written
 }
 
 // Topic is the chapter of a review that a rule belongs to.

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"github.com/ventlint/ventlint/checker/design"
-	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
@@ -22,6 +21,8 @@ type SampleRun struct {
 	Got        Outcome // worst over all subjects
 	Judgements []Judgement
 	Err        error // the sample's design could not be made
+
+	facts *facts.Facts
 }
 
 // Passed tells whether the sample showed what it says.
@@ -36,14 +37,19 @@ func (e *Effective) Prove(rule *Compiled) []SampleRun {
 	return runs
 }
 
-// Run asks a rule of the pack of one sample design.
+// Run asks a rule of the pack of one sample design. A sample of no pack varies
+// the base designs that this one knows.
 func (e *Effective) Run(rule *Compiled, s Sample) SampleRun {
-	d, err := e.sampleDesign(rule, s)
+	if s.written.pack == nil {
+		s.written = home{e.Bases, rule.base, e.Files[0]}
+	}
+	d, err := s.design()
 	if err != nil {
 		return SampleRun{Sample: s, Err: err}
 	}
-	judgements := rule.Ask(facts.Of(d))
-	return SampleRun{Sample: s, Got: worst(judgements), Judgements: judgements}
+	f := facts.Of(d)
+	judgements := rule.Ask(f)
+	return SampleRun{Sample: s, Got: worst(judgements), Judgements: judgements, facts: f}
 }
 
 func worst(judgements []Judgement) Outcome {
@@ -57,20 +63,12 @@ func worst(judgements []Judgement) Outcome {
 }
 
 // sampleDesign lays a sample over its base design.
-func (e *Effective) sampleDesign(rule *Compiled, s Sample) (*design.Design, error) {
-	name := s.Base
-	if name == "" {
-		name = rule.base
+func (s Sample) design() (*design.Design, error) {
+	base := s.written.bases[s.base()].Part
+	if base == nil {
+		return nil, fmt.Errorf("no base design %q", s.base()) // refused when the pack is loaded
 	}
-	base, ok := e.Bases[name]
-	if !ok {
-		hint := document.Near(name, sortedKeys(e.Bases))
-		if hint != "" {
-			hint = fmt.Sprintf("; did you mean %q?", hint)
-		}
-		return nil, fmt.Errorf("no base design %q%s", name, hint)
-	}
-	text, err := overlay(base.Part.Design, s.With, s.Without)
+	text, err := overlay(base.Design, s.With, s.Without)
 	if err != nil {
 		return nil, err
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -18,6 +19,11 @@ changes each rule in every way that should matter (a comparison turned, a limit
 nudged, a clause dropped) and names the changes that no sample notices, and the
 kinds of sample that a rule lacks. Without a name, proves the packs that ship with
 the program.
+
+Inherited rules that no override can alter are run as they are. A rule that an
+override reaches is proven by the samples of its [[change]], by [[sample]] tables
+with rule = "ID", and by those of the parent that still show the same; those that
+now show something else are told, and are no failure.
 
 exit code  0  every sample shows what it says, and enough changes are noticed
            1  one does not, or fewer changes are noticed than --min asks
@@ -52,45 +58,79 @@ func prove(m machine, names []string, least float64) error {
 	return nil
 }
 
+// tally is what the proofs of a pack come to.
+type tally struct{ inherited, samples, wrong, mutants, survivors int }
+
 // provePack tells whether the pack falls short: a sample does not show what it
 // says, or too few changes are noticed.
 func provePack(w writer, pack *rules.Effective, least float64) (short bool) {
-	samples, wrong, mutants, survivors := 0, 0, 0, 0
+	var sum tally
 	for _, r := range pack.Rules {
 		p := pack.ProveRule(r)
-		samples, wrong = samples+len(p.Runs), wrong+p.Wrong()
-		mutants, survivors = mutants+p.Mutants, survivors+len(p.Survivors)
-		printProof(w, p)
+		sum.add(p)
+		printProof(w, pack, p)
 	}
-	fmt.Fprintf(w, "%s: %d rules, %d samples, %d not as they say; %d changes, %d not noticed (%.1f %% noticed)\n",
-		pack.Head.ID, len(pack.Rules), samples, wrong, mutants, survivors, shareNoticed(mutants, survivors))
-	return wrong > 0 || shareNoticed(mutants, survivors) < least
+	inherited := ""
+	if sum.inherited > 0 {
+		inherited = fmt.Sprintf(" (%d inherited as they are)", sum.inherited)
+	}
+	fmt.Fprintf(w, "%s: %d rules%s, %d samples, %d not as they say; %d changes, %d not noticed (%.1f %% noticed)\n",
+		pack.Head.ID, len(pack.Rules), inherited, sum.samples, sum.wrong, sum.mutants, sum.survivors, sum.noticed())
+	return sum.wrong > 0 || sum.noticed() < least
 }
 
-func shareNoticed(mutants, survivors int) float64 {
-	if mutants == 0 {
+func (t *tally) add(p rules.Proof) {
+	t.samples, t.wrong = t.samples+len(p.Runs), t.wrong+p.Wrong()
+	t.mutants, t.survivors = t.mutants+p.Mutants, t.survivors+len(p.Survivors)
+	if p.Inherited {
+		t.inherited++
+	}
+}
+
+// noticed is the share of the changes that a sample noticed, in percent.
+func (t *tally) noticed() float64 {
+	if t.mutants == 0 {
 		return 100
 	}
-	return 100 * float64(mutants-survivors) / float64(mutants)
+	return 100 * float64(t.mutants-t.survivors) / float64(t.mutants)
 }
 
-func printProof(w writer, p rules.Proof) {
+func printProof(w writer, pack *rules.Effective, p rules.Proof) {
 	for _, run := range p.Runs {
 		if !run.Passed() {
 			printRun(w, p.Rule, run)
 		}
 	}
+	for _, run := range p.Differing {
+		printDiffering(w, pack, p.Rule, run)
+	}
+	if p.Unshown {
+		fmt.Fprintf(w, "%s: gap: %s of %s alters it, and no sample of the pack shows how\n", p.Rule.ID, strings.Join(p.Rule.Reached, ", "), pack.Head.ID)
+	}
 	for _, m := range p.Survivors {
 		fmt.Fprintf(w, "%s:%d:%d: %s: no sample notices %s\n", m.File, m.Position.Line, m.Position.Column, p.Rule.ID, m.Change)
+	}
+	for _, x := range p.Unneeded {
+		fmt.Fprintf(w, "%s: listed as equivalent for nothing: %s\n", p.Rule.ID, x.Change)
 	}
 	for _, gap := range p.Gaps {
 		fmt.Fprintf(w, "%s: no sample %s\n", p.Rule.ID, gap)
 	}
 }
 
+// printDiffering tells of a parent's sample that shows otherwise under the pack.
+func printDiffering(w writer, pack *rules.Effective, r *rules.Compiled, run rules.SampleRun) {
+	now := string(run.Got)
+	if run.Err != nil {
+		now = run.Err.Error()
+	}
+	fmt.Fprintf(w, "%s: the parent's sample %q shows %s, and with %s of %s now %s\n",
+		r.ID, run.Sample.Name, run.Sample.Expect, strings.Join(r.Reached, ", "), pack.Head.ID, now)
+}
+
 func printRun(w writer, r *rules.Compiled, run rules.SampleRun) {
 	at := run.Sample.Position()
-	fmt.Fprintf(w, "%s, line %d, sample %q: ", r.ID, at.Line, run.Sample.Name)
+	fmt.Fprintf(w, "%s:%d:%d: %s: sample %q: ", run.Sample.File(), at.Line, at.Column, r.ID, run.Sample.Name)
 	if run.Err != nil {
 		fmt.Fprintf(w, "%v\n", run.Err)
 		return

@@ -51,5 +51,9 @@ func (s *Scope) spend(steps int) error {
 	return nil
 }
 
+// Spent tells whether the steps of all evaluations are used up: every further
+// one ends with ErrSteps.
+func (s *Scope) Spent() bool { return s.fuel < 0 }
+
 // renewMachine drops the memory of a machine that has worked hard.
 func (s *Scope) renewMachine() { s.machine = vm.VM{MemoryBudget: memoryBudget} }

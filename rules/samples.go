@@ -1,0 +1,92 @@
+package rules
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+)
+
+// home is where a sample was written: the base designs that its pack knows stay
+// its own, whatever a local pack gives the same name to.
+type home struct {
+	bases map[string]Owned[*Base]
+	usual string // base design of a sample that names none
+	pack  *Pack
+}
+
+// addSamples adds samples of a pack to the rule.
+func (c *Compiled) addSamples(samples []Sample, from home) {
+	c.Given["sample"] = from.pack.Head.ID
+	if from.usual == "" {
+		from.usual = c.base
+	}
+	c.Samples = append(slices.Clip(c.Samples), settled(samples, from)...)
+}
+
+func settled(samples []Sample, from home) []Sample {
+	list := slices.Clone(samples)
+	for i := range list {
+		list[i].written = from
+	}
+	return list
+}
+
+// File is the name of the pack file that holds the sample.
+func (s *Sample) File() string { return s.written.pack.Name }
+
+// base names the base design of the sample.
+func (s *Sample) base() string {
+	if s.Base != "" {
+		return s.Base
+	}
+	return s.written.usual
+}
+
+// addSamples adds the [[sample]] tables of a pack to the rules of its parents.
+func (e *Effective) addSamples(pack *Pack, report *mistakes) {
+	for _, s := range pack.Samples {
+		r := e.Rule(s.Rule)
+		switch {
+		case r == nil:
+			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("no parent has a rule %q to show", s.Rule), e.nearRule(s.Rule))
+		case r.Pack == pack.Head.ID:
+			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("rule %q is this pack's own", s.Rule), "give its samples as [[rule.sample]]")
+		default:
+			r.Given = maps.Clone(r.Given)
+			r.addSamples([]Sample{s.Sample}, home{e.Bases, pack.Head.DefaultBase, pack})
+		}
+	}
+}
+
+// checkSamples refuses samples of this pack that cannot show anything.
+func (e *Effective) checkSamples(pack *Pack, report *mistakes) {
+	for _, r := range e.Rules {
+		named := map[string]bool{}
+		for i := range r.Samples {
+			s := &r.Samples[i]
+			if s.written.pack != pack {
+				continue
+			}
+			r.checkSample(s, report)
+			if named[s.Name] {
+				report.add(s.At("name"), s.KeyPath("name"), fmt.Sprintf("rule %q has a sample %q already", r.ID, s.Name), "")
+			}
+			named[s.Name] = true
+		}
+	}
+}
+
+func (c *Compiled) checkSample(s *Sample, report *mistakes) {
+	switch name := s.base(); {
+	case name == "":
+		report.add(s.Position(), s.KeyPath("base"), fmt.Sprintf("the sample %q has no base design", s.Name), "name one in base, or in default_base of [pack]")
+	case s.written.bases[name].Part == nil:
+		report.add(s.At("base"), s.KeyPath("base"), fmt.Sprintf("no base design %q", name), didYouMean(name, sortedKeys(s.written.bases)))
+	}
+	switch {
+	case s.Expect == "fail" && c.Judge:
+		report.add(s.At("expect"), s.KeyPath("expect"), fmt.Sprintf("rule %q never fails, since a person must judge it; expected review", c.ID), "")
+	case s.Expect == "notApplicable" && c.When == "" && len(c.Each()) == 0:
+		report.add(s.At("expect"), s.KeyPath("expect"), fmt.Sprintf("rule %q applies to every design: it has no when and no each", c.ID), "")
+	}
+}
