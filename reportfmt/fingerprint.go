@@ -1,6 +1,7 @@
 package reportfmt
 
 import (
+	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"strings"
@@ -11,12 +12,13 @@ import (
 // fingerprint identifies a finding within its file from one version of the file
 // to the next: 32 hexadecimal digits of the SHA-256 of the rule, the ids of its
 // subjects, and the pointer. It knows no line. Where every subject has an id,
-// the numbers in the pointer are left out, so that a table may move in the file.
+// the numbers in the pointer are left out, so that a table may move in the file; a
+// subject without one goes by its own pointer.
 func fingerprint(r *checker.Result) string {
 	parts := []string{ruleID(r)}
 	named := len(r.Subjects) > 0
 	for _, s := range r.Subjects {
-		parts = append(parts, s.ID)
+		parts = append(parts, cmp.Or(s.ID, s.Pointer))
 		named = named && s.ID != ""
 	}
 	pointer := r.Pointer

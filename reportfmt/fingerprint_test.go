@@ -32,7 +32,10 @@ func TestFingerprintTellsFindingsApart(t *testing.T) {
 	place.Pointer = "/opening/0/above_grade"
 	first, second := notedLabel(), notedLabel() // subjects without ids keep the numbers of the pointer
 	second.Pointer = "/terminal/4/loss"
-	for _, f := range []string{fingerprint(&other), fingerprint(&swapped), fingerprint(&rule), fingerprint(&pack),
+	one, two := openAccess(), openAccess() // a part of a thing has no id
+	one.Subjects = append(one.Subjects, placedAt(subject("filter", "ventilator[1].filter[1]", ""), at(80, 1, 9), "/ventilator/0/filter/0"))
+	two.Subjects = append(two.Subjects, placedAt(subject("filter", "ventilator[1].filter[2]", ""), at(80, 1, 9), "/ventilator/0/filter/1"))
+	for _, f := range []string{fingerprint(&one), fingerprint(&two), fingerprint(&other), fingerprint(&swapped), fingerprint(&rule), fingerprint(&pack),
 		fingerprint(&place), fingerprint(&first), fingerprint(&second)} {
 		require.False(t, seen[f])
 		seen[f] = true
