@@ -12,6 +12,9 @@ type Measurement struct {
 	Placed bool                   // From and To are known
 	From   [3]float64             // point of the first thing nearest to the second: x, y, z in metres
 	To     [3]float64             // point of the second thing nearest to the first
+
+	Through bool         // the straight line runs through the building; known to TautMeasure alone
+	Path    [][3]float64 // of a string, from its first end through its bends to its last; of TautMeasure alone
 }
 
 // Measure gives the shortest straight line between the nearest edges, and where

@@ -3,6 +3,7 @@ package site
 import (
 	"fmt"
 	"reflect"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker/design"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -13,14 +14,16 @@ import (
 // the design does not give is an error of type *document.Missing, several are a
 // document.MissingAll. A Site is safe for concurrent reading.
 type Site struct {
-	design *design.Design
-	places map[design.Placed]*place
-	drawn  drawn
+	design   *design.Design
+	places   map[design.Placed]*place
+	drawn    drawn
+	building func() *building
 }
 
 // New prepares the geometry of a design, which must not change afterwards.
 func New(d *design.Design) *Site {
 	s := &Site{design: d, places: map[design.Placed]*place{}, drawn: newDrawn(d.StatedDistances)}
+	s.building = sync.OnceValue(func() *building { return newBuilding(d) })
 	prepare(s, d.Openings)
 	prepare(s, d.BuildingOpenings)
 	prepare(s, d.Sources)

@@ -31,6 +31,12 @@ func (a vec) turn(b vec) vec {
 	return b.minus(a)
 }
 
+// turnOf is positive where the way b turns left from a, on the plan.
+func turnOf(a, b vec) float64 { return a[0]*b[1] - a[1]*b[0] }
+
+// onPlan is the place of a point on the plan.
+func (a vec) onPlan() vec { return vec{a[0], a[1], 0} }
+
 // between is the point at share t of the way from a to b.
 func between(a, b vec, t float64) vec { return a.plusTimes(t, b.minus(a)) }
 

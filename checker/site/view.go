@@ -46,17 +46,20 @@ func (v view) problem() error {
 }
 
 // problems is the error of two views together.
-func problems(a, b view) error {
-	both := view{missing: slices.Clone(a.missing), err: a.err}
+func problems(a, b view) error { return a.and(b).problem() }
+
+// and gives what two views lack together; it has no shape.
+func (v view) and(other view) view {
+	both := view{missing: slices.Clone(v.missing), err: v.err}
 	if both.err == nil {
-		both.err = b.err
+		both.err = other.err
 	}
-	for _, m := range b.missing {
+	for _, m := range other.missing {
 		if !slices.Contains(both.missing, m) {
 			both.missing = append(both.missing, m)
 		}
 	}
-	return both.problem()
+	return both
 }
 
 // levels gives the bottom and the top of a view in height.
