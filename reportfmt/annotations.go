@@ -86,6 +86,14 @@ func (a annotation) String() string {
 	return fmt.Sprintf("::%s %stitle=%s::%s\n", a.command, place, commandValue(a.title), commandText(a.text))
 }
 
+// noCommand gives a line that would begin a command something else to begin with.
+func noCommand(line, lead string) string {
+	if strings.HasPrefix(line, "::") {
+		return lead + line
+	}
+	return line
+}
+
 // commandText keeps a text from ending its command.
 func commandText(text string) string {
 	return strings.NewReplacer("%", "%25", "\r", "%0D", "\n", "%0A").Replace(oneLine(text))

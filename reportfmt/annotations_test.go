@@ -82,3 +82,27 @@ func TestAnnotationNamesFilesFromTheRoot(t *testing.T) {
 		require.Contains(t, got, fmt.Sprintf("::error file=%s,line=", want))
 	}
 }
+
+// Whatever a design calls its things, no report but this one begins a line with
+// what a build host takes for a command.
+func TestNoOtherFormatGivesCommands(t *testing.T) {
+	b := batches()["hostile"]
+	r := &b.Reports[0].Results[0]
+	r.Message = strings.Repeat("::error::x ", 40) + strings.Repeat(":", 400)
+	b.Reports[0].File = "::error::y.vent.toml"
+	b.Reports[0].Design.Project.Name = "::error::z"
+	b.Failures = []Failure{{File: "::error::b.vent.toml"}}
+	for _, format := range Names() {
+		if format == "annotations" {
+			continue
+		}
+		for _, line := range strings.Split(written(t, format, b), "\n") {
+			require.False(t, strings.HasPrefix(strings.TrimSpace(line), "::"), "%s: %s", format, line)
+		}
+	}
+	b.Options.Width = leastWidth
+	for _, line := range strings.Split(written(t, "text", b), "\n") {
+		require.False(t, strings.HasPrefix(strings.TrimSpace(line), "::"), line)
+		require.LessOrEqual(t, columns(line), leastWidth)
+	}
+}

@@ -30,12 +30,13 @@ func detail(file string, r *checker.Result) string {
 	}
 	add("reason", reasonsOf(r)...)
 	add("as drawn", r.Stated...)
-	if r.Variance != nil {
-		add("accepted", variance(r))
-	}
 	add("basis", basisTexts(r.Rule.Basis)...)
 	add("limit", localLimits(r)...)
-	add("remedy", r.Remedy)
+	if r.Variance != nil {
+		add("accepted", variance(r))
+	} else {
+		add("remedy", r.Remedy)
+	}
 	if asks(r) {
 		add("caution", r.Rule.Caution)
 	}

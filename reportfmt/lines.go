@@ -21,7 +21,8 @@ import (
 // because it never fails a review. A mistake in a design file, and a review in
 // which no rule could be decided, are errors tagged [design] and [review]; they
 // stand at the first character when they are about the whole file. A remark, such
-// as one on a variance that ended, is a note tagged [review].
+// as one on a variance that ended, is a note tagged [review]. With a baseline, the
+// text of what is new ends with "(new)".
 type linesFormat struct{}
 
 func (linesFormat) Name() string { return "lines" }
@@ -29,7 +30,7 @@ func (linesFormat) Name() string { return "lines" }
 func (linesFormat) Write(w io.Writer, b Batch) error {
 	var out strings.Builder
 	for _, l := range problemLines(b) {
-		fmt.Fprintf(&out, "%s:%d:%d: %s: %s [%s]\n", oneLine(l.file), l.at.Line, l.at.Column, l.level, oneLine(l.text), oneLine(l.tag))
+		fmt.Fprintf(&out, "%s:%d:%d: %s: %s [%s]\n", noCommand(oneLine(l.file), "./"), l.at.Line, l.at.Column, l.level, oneLine(l.text), oneLine(l.tag))
 	}
 	_, err := io.WriteString(w, out.String())
 	return err
@@ -61,8 +62,9 @@ func problemLines(b Batch) []line {
 	add := func(file string, at document.Position, level rules.Level, text, tag, key string) {
 		all = append(all, line{file, inFile(at), level, text, tag, strings.Join([]string{file, tag, key}, "\x00")})
 	}
+	c := b.changes()
 	for _, p := range problems(b) {
-		add(p.File, p.Result.Position, shownLevel(p.Result), problemText(p.Result), ruleID(p.Result), fingerprint(p.Result))
+		add(p.File, p.Result.Position, shownLevel(p.Result), problemText(p.Result)+c.mark(p.Result), ruleID(p.Result), fingerprint(p.Result))
 	}
 	for _, f := range b.Failures {
 		for _, p := range f.problems() {

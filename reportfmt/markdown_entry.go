@@ -31,10 +31,11 @@ func (n *notice) entry(file string, r *checker.Result) {
 	add("As drawn", r.Stated...)
 	add("Basis", basisTexts(r.Rule.Basis)...)
 	add("Limit", localLimits(r)...)
-	if v := r.Variance; v != nil {
+	if r.Variance != nil {
 		add("Accepted", variance(r))
+	} else {
+		add("Remedy", r.Remedy)
 	}
-	add("Remedy", r.Remedy)
 	add("Caution", r.Rule.Caution)
 	n.block(items...)
 	n.comparisons(r)

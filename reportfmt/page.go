@@ -77,9 +77,15 @@ func (p *page) heading(label, text string) {
 }
 
 // hang writes text behind a lead; further lines are indented by the lead's width.
+// No line begins with two colons: a build host would take it for a command.
 func (p *page) hang(lead string, leadStyle, s style, text string) {
 	indent := columns(lead)
-	for _, line := range wrap(oneLine(text), p.width-indent) {
+	width := p.width - indent
+	if strings.Contains(text, "::") {
+		width-- // room for what noCommand adds
+	}
+	for _, line := range wrap(oneLine(text), width) {
+		line = noCommand(line, `\`)
 		p.out.WriteString(strings.TrimRight(p.paint(leadStyle, lead)+p.paint(s, line), " "))
 		p.blank()
 		lead, leadStyle = strings.Repeat(" ", indent), plain

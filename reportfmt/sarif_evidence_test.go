@@ -107,7 +107,7 @@ func TestCitations(t *testing.T) {
 	r.Basis = append(r.Basis, rules.Basis{Document: "common practice", Read: "practice"}, rules.Basis{Document: "Handbook", Read: "memory"},
 		r.Basis[0])
 	result := checker.Result{Rule: r, Pack: "p", Limits: []checker.Limit{{Basis: []rules.Basis{{Document: "Handbook", Section: "2", Read: "seen"}}}}}
-	got := citations([]placed{{"a", &result}, {"b", &result}})
+	got := citedBy([]placed{{"a", &result}, {"b", &result}})
 	require.Equal(t, map[string][]citation{"p:intake-exhaust-distance": {
 		{"Handbook", "", "2", ""},
 		{"Handbook", "", "whole document", "from memory, check before relying on it"},

@@ -40,9 +40,9 @@ func compareCitations(a, b citation) int {
 		cmp.Compare(a.section, b.section), cmp.Compare(a.known, b.known))
 }
 
-// citations lists what each rule of some results cites, by the rule's id: its
+// citedBy lists what each rule of some results cites, by the rule's id: its
 // own basis and that of the limits it compares with.
-func citations(found []placed) map[string][]citation {
+func citedBy(found []placed) map[string][]citation {
 	cited := map[string][]citation{}
 	for _, p := range found {
 		id := ruleID(p.Result)
@@ -94,7 +94,7 @@ func sarifStandards(cited map[string][]citation) []sarifStandard {
 
 // cite gives the run its standards and each of its rules what it cites.
 func (run *sarifRun) cite(found []placed) {
-	cited := citations(found)
+	cited := citedBy(found)
 	run.Taxonomies = sarifStandards(cited)
 	for _, s := range run.Taxonomies {
 		run.Tool.Driver.Taxonomies = append(run.Tool.Driver.Taxonomies, sarifComponent{s.Name, s.GUID})
