@@ -178,11 +178,7 @@ func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Opera
 			w.lack(document.Missing{Ref: unit.Ref, Key: key})
 		}
 		return func() (*airflow.Operation, error) {
-			var list []airflow.Point
-			for _, p := range points {
-				list = append(list, airflow.Point{Flow: p.Flow, Pressure: p.Pressure})
-			}
-			curve, err := airflow.NewCurve(list...)
+			curve, err := curveOf(points)
 			if err != nil {
 				return nil, err
 			}
@@ -255,7 +251,7 @@ func (f *Facts) ductLines() []Line {
 		}
 	}
 	for _, terminal := range f.Design.Terminals {
-		lines = append(lines, *f.damperLoss(terminal).line)
+		lines = append(lines, *f.damperLoss(terminal).line, *f.openFlow(terminal).line)
 	}
 	return lines
 }

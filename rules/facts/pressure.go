@@ -140,7 +140,7 @@ func (f *Facts) pressureLines() []Line {
 			lines = append(lines, *f.housePressure(s).line)
 		}
 	}
-	lines = append(lines, *f.worstPressure().line, *f.infiltration().line)
+	lines = append(lines, *f.worstPressure().line, *f.infiltration().line, *f.combined().line)
 	for _, a := range f.Design.Appliances {
 		if combustion(a) {
 			lines = append(lines, *f.tolerance(a).line)

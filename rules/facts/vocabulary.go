@@ -104,6 +104,8 @@ func functions() []expression.Function {
 			Doc: "the fan meets the ducts inside the range of its curve"},
 		{Name: "damper_loss", Signature: "damper_loss(terminal) pressure", Call: (*Facts).ruleDamperLoss,
 			Doc: "what the balancing damper of a terminal must add for design flows"},
+		{Name: "open_flow", Signature: "open_flow(terminal) flow", Call: (*Facts).ruleOpenFlow,
+			Doc: "what a terminal gets when no balancing damper is set"},
 		{Name: "named", Signature: "named(thing) text", Call: (*Facts).named,
 			Doc: "a thing as people call it"},
 	}

@@ -11,6 +11,7 @@ type Section struct {
 func (f *Facts) Worksheet() []Section {
 	var kept []Section
 	for _, s := range []Section{
+		{"Rates", f.rateLines()},
 		{"Air delivered", f.deliveryLines()},
 		{"Ducts and fans", f.ductLines()},
 		{"House pressure and infiltration", f.pressureLines()},

@@ -1,0 +1,66 @@
+package facts
+
+import (
+	"fmt"
+
+	"github.com/ventlint/ventlint/checker/airflow"
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+// openOperation is where the fan of a side meets its ducts when no balancing
+// damper is set: air divides so that every way loses the same.
+func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.Operation] {
+	line := Line{Name: s.name + " fan at work, dampers open", Of: design.Label(unit), Source: lossSource}
+	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
+		built := fromWhole(w, f.ducts(unit, s))
+		points, key := s.fan(unit)
+		if len(points) == 0 {
+			w.lack(document.Missing{Ref: unit.Ref, Key: key})
+		}
+		return func() (*airflow.Operation, error) {
+			curve, err := curveOf(points)
+			if err != nil {
+				return nil, err
+			}
+			return built.MeetOpen(curve)
+		}
+	})
+}
+
+func curveOf(points []design.FanPoint) (airflow.Curve, error) {
+	list := make([]airflow.Point, len(points))
+	for i, p := range points {
+		list[i] = airflow.Point{Flow: p.Flow, Pressure: p.Pressure}
+	}
+	return airflow.NewCurve(list...)
+}
+
+// openFlow is what a terminal gets when no balancing damper is set.
+func (f *Facts) openFlow(terminal *design.Terminal) result[q.Flow] {
+	line := Line{Name: "flow with every damper open", Of: design.Label(terminal), Formula: "every way from the fan loses the same", Source: lossSource}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		var ends []airflow.EndLoss
+		for _, unit := range f.Design.Ventilators {
+			for _, s := range sides(unit) {
+				if s.indoor != terminal.Airstream {
+					continue
+				}
+				if o := fromWhole(w, f.openOperation(unit, s)); o != nil && o.Meeting == airflow.OnCurve {
+					ends = append(ends, s.indoorLoss(o.Losses).Ends...)
+				}
+			}
+		}
+		return func() (q.Flow, error) {
+			for _, e := range ends {
+				if e.ID == terminal.ID {
+					return e.Flow, nil
+				}
+			}
+			return 0, fmt.Errorf("no fan that works inside its curve is joined to %s", design.Label(terminal))
+		}
+	})
+}
+
+func (f *Facts) ruleOpenFlow(t *design.Terminal) (q.Flow, error) { return f.openFlow(t).get() }

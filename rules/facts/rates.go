@@ -1,0 +1,51 @@
+package facts
+
+import (
+	"github.com/ventlint/ventlint/checker/envelope"
+	q "github.com/ventlint/ventlint/checker/quantity"
+)
+
+const (
+	cfm  q.Flow     = 0.3048 * 0.3048 * 0.3048 / 60
+	feet q.Velocity = 0.3048 / 60 // one cfm for each square foot
+)
+
+// rateBy is the whole-dwelling rate of an equation in floor area and bedrooms.
+func (f *Facts) rateBy(name, formula, source string, perArea, least float64) result[q.Flow] {
+	return compute(f, Line{Name: name, Formula: formula, Source: source}, func(w *working) func() (q.Flow, error) {
+		d := f.Design.Dwelling
+		area := given(w, "A", d.FloorArea, d.Ref, "floor_area")
+		bedrooms := given(w, "N", d.Bedrooms, d.Ref, "bedrooms")
+		return func() (q.Flow, error) {
+			people := max(float64(bedrooms), least) + 1
+			return q.Flow(perArea*float64(feet)*float64(area)) + q.Flow(7.5*people)*cfm, nil
+		}
+	})
+}
+
+// combined is the outdoor air of fans and leaks together, on yearly average; the
+// pressure of an unbalanced fan hinders the leaks, so the two do not add up.
+func (f *Facts) combined() result[q.Flow] {
+	line := Line{Name: "outdoor air of fans and leaks together", Formula: "balanced part + square root of (unbalanced part^2 + infiltration^2)",
+		Source: "superposition in quadrature, ASHRAE Fundamentals chapter 16"}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		var supply, extract q.Flow
+		for _, unit := range f.Design.Ventilators {
+			if unit.Kind != "exhaust-fan" {
+				supply += from(w, unit.ID+" average supply", f.averageSupply(unit))
+			}
+			if unit.Kind != "supply-fan" {
+				extract += from(w, unit.ID+" average extract", f.averageExtract(unit))
+			}
+		}
+		leaks := from(w, "infiltration", f.infiltration())
+		return func() (q.Flow, error) { return envelope.Quadrature.Combine(supply, extract, leaks) }
+	})
+}
+
+func (f *Facts) rateLines() []Line {
+	return []Line{
+		*f.rateBy("whole-house rate, IRC Equation 15-1", "0.01 cfm/ft2 x A + 7.5 cfm x (N + 1)", "IRC 2021 M1505.4.3; the table is in the pack", 0.01, 0).line,
+		*f.rateBy("total rate, ASHRAE 62.2", "0.03 cfm/ft2 x A + 7.5 cfm x (N + 1), N at least 1", "ASHRAE 62.2 from 2013 on, by a reprint in the Uniform Mechanical Code", 0.03, 1).line,
+	}
+}
