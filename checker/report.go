@@ -16,6 +16,7 @@ type Report struct {
 	Date        string // the day of the review, YYYY-MM-DD
 	Packs       []PackUsed
 	Results     []Result
+	Figures     []Figure // computed, for the reader; the worksheet has them all
 	Assumptions []Assumption
 	Remarks     []Remark
 }
@@ -86,6 +87,12 @@ type MissingInput struct {
 type Input struct {
 	Key      string
 	Position document.Position
+}
+
+// Figure is a computed value, printed in the design's units.
+type Figure struct {
+	Name, Of, Value string
+	Note            string // how it was found, where that matters
 }
 
 // Assumption is a value that the design does not give and the review took.

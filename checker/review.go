@@ -30,6 +30,7 @@ func Review(d *design.Design, q Request) *Report {
 			}
 		}
 	}
+	r.Figures = figures(f, r.Units)
 	r.Assumptions = assumptions(f, r.Results)
 	order(r.Results)
 	if !q.IgnoreVariances {

@@ -68,3 +68,12 @@ func workedLine(l facts.Line, units quantity.System) WorkedLine {
 	}
 	return worked
 }
+
+// figures are the computed values that a reader of a review asks for first.
+func figures(f *facts.Facts, units quantity.System) []Figure {
+	var list []Figure
+	for _, line := range f.Figures() {
+		list = append(list, Figure{line.Name, line.Of, quantity.Format(line.Value, units), line.Note})
+	}
+	return list
+}

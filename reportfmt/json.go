@@ -54,6 +54,7 @@ func (c *changes) jsonReport(r *checker.Report) jsonReport {
 		Packs:       each(r.Packs, func(p checker.PackUsed) jsonPack { return jsonPack(p) }),
 		Counts:      jsonCountsOf(r),
 		Results:     each(pointers(r.Results), c.jsonResult),
+		Figures:     each(r.Figures, func(f checker.Figure) jsonFigure { return jsonFigure(f) }),
 		Assumptions: each(r.Assumptions, func(a checker.Assumption) jsonAssumption { return jsonAssumption(a) }),
 		Remarks: each(r.Remarks, func(m checker.Remark) jsonRemark {
 			return jsonRemark{m.Text, jsonPosition(inFile(m.Position))}

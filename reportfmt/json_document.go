@@ -33,6 +33,7 @@ type (
 		Packs       []jsonPack       `json:"packs"`
 		Counts      jsonCounts       `json:"counts"`
 		Results     []jsonResult     `json:"results"` // every rule for every subject, in the order of the review
+		Figures     []jsonFigure     `json:"figures"` // computed values that a reader asks for first
 		Assumptions []jsonAssumption `json:"assumptions"`
 		Remarks     []jsonRemark     `json:"remarks"` // what else a reader must know, such as an unused variance
 		Baseline    *jsonBaseline    `json:"baseline,omitempty"`
@@ -149,6 +150,14 @@ type (
 	jsonAssumption struct {
 		Text  string `json:"text"`
 		Basis string `json:"basis,omitempty"`
+	}
+
+	// jsonFigure is a computed value, printed in the design's units.
+	jsonFigure struct {
+		Name  string `json:"name"`
+		Of    string `json:"of,omitempty"` // what it is of; empty for the dwelling
+		Value string `json:"value"`
+		Note  string `json:"note,omitempty"`
 	}
 
 	jsonRemark struct {

@@ -53,6 +53,7 @@ func (p *page) report(r *checker.Report, t Tool) {
 	for i, g := range groups {
 		number = p.group(g, groupStyles[i], r.File, number)
 	}
+	p.list("Computed", "What the drawing hides; \"ventlint worksheet\" shows every step.", figures(r))
 	p.variances(r)
 	p.list("Assumptions", "The design does not give these; the review took them.", assumptions(r))
 	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
@@ -190,6 +191,15 @@ func remarks(r *checker.Report) []string {
 	var all []string
 	for _, remark := range r.Remarks {
 		all = append(all, fmt.Sprintf("%s (line %d)", remark.Text, remark.Position.Line))
+	}
+	return all
+}
+
+// figures gives each computed value with what it is of.
+func figures(r *checker.Report) []string {
+	var all []string
+	for _, f := range r.Figures {
+		all = append(all, joined(", ", f.Name, f.Of)+": "+f.Value)
 	}
 	return all
 }
