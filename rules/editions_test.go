@@ -1,0 +1,119 @@
+package rules_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"github.com/ventlint/ventlint/rules"
+)
+
+// edition is one situation that passes in one edition and fails in another.
+type edition struct {
+	name    string
+	rule    string
+	base    string
+	with    string
+	without []string
+	want    map[string]rules.Outcome
+}
+
+func (e edition) check(t *testing.T) {
+	t.Helper()
+	for id, want := range e.want {
+		pack := builtIn(t, id)
+		rule := pack.Rule(e.rule)
+		require.NotNil(t, rule, "%s: %s in %s", e.name, e.rule, id)
+		run := pack.Run(rule, rules.Sample{Base: e.base, With: e.with, Without: e.without})
+		require.NoError(t, run.Err, e.name)
+		assert.Equal(t, want, run.Got, "%s by %s", e.name, id)
+	}
+}
+
+// every gives one outcome for all packs of the family.
+func every(outcome rules.Outcome) map[string]rules.Outcome {
+	return map[string]rules.Outcome{"irc-2018": outcome, "irc-2021": outcome, "irc-2024": outcome, "washington-2021": outcome}
+}
+
+// but takes some packs out of the line.
+func but(want map[string]rules.Outcome, outcome rules.Outcome, packs ...string) map[string]rules.Outcome {
+	for _, id := range packs {
+		want[id] = outcome
+	}
+	return want
+}
+
+// Distances that an edition releases or counts: M1504.3 and M1502.3 of the IRC of
+// 2018, 2021 and 2024, and the Washington text of 2021.
+func TestEditionsOfOpenings(t *testing.T) {
+	twin := `opening = [{ id = "fresh", fitting = "twin", fitting_listed = true }, { id = "stale", fitting = "twin", from_left = "9 ft 2 in" }]`
+	soffit := `
+source = [{ id = "dryer-outlet", kind = "dryer", wall = "north", from_left = "28 ft", above_grade = "5 ft" }]
+building_opening = [{ id = "slot", kind = "soffit-vent", wall = "north", from_left = "30 ft 8 in", above_grade = "5 ft", width = "1 ft", height = "2 in" }]`
+	cases := []edition{
+		{"exhaust 1 ft straight above an operable window", "exhaust-off-operable-openings", "openings",
+			`opening = [{ id = "stale", from_left = "34 ft", above_grade = "8 ft 3 in" }]`, nil, but(every(rules.Fail), rules.Pass, "irc-2024")},
+		{"exhaust 11.9 in above an operable window and 2 ft aside", "exhaust-off-operable-openings", "openings",
+			`opening = [{ id = "stale", from_left = "30 ft 3 in", above_grade = "8 ft 2.9 in" }]`, nil, every(rules.Fail)},
+		{"exhaust 2 ft from a window that does not open", "exhaust-off-operable-openings", "openings",
+			`building_opening = [{ id = "bedroom-window", operable = false, from_left = "27 ft 9 in" }]`, []string{"building_opening.side-door"}, every(rules.NotApplicable)},
+		{"halves of one combination fitting 8 in apart, air of the living space", "combination-fitting-halves", "openings",
+			twin, nil, but(every(rules.Fail), rules.Pass, "irc-2024", "washington-2021")},
+		{"the same fitting, where the air is not said", "combination-fitting-halves", "openings",
+			twin, []string{"opening.stale.air_from"}, but(every(rules.Fail), rules.Open, "irc-2024", "washington-2021")},
+		{"soffit vent 2 ft from a dryer's outlet", "dryer-outlet-off-openings", "openings",
+			soffit, nil, but(every(rules.Fail), rules.Pass, "irc-2018")},
+		{"intake 9 ft 11.9 in from the exhaust", "intake-exhaust-distance", "openings",
+			`opening = [{ id = "stale", from_left = "18 ft 5.9 in" }]`, nil, every(rules.Fail)},
+	}
+	for _, c := range cases {
+		c.check(t)
+	}
+}
+
+// Rates of one house, 2000 ft2 with three bedrooms: 50 cfm by the equation, 60 cfm
+// by the table. The credit is in the IRC of 2021 and 2024 and not in that of 2018,
+// whose run-time factor stands on the table alone; Washington has coefficients
+// instead. The figures are arithmetic on M1505.4.3 of each.
+func TestEditionsOfRates(t *testing.T) {
+	flow := func(cfm, more string) string {
+		return `dwelling.leakage.air_changes_50 = "3 ACH"
+ventilator = [{ id = "unit", supply_flow = "` + cfm + ` cfm", extract_flow = "` + cfm + ` cfm"` + more + ` }]`
+	}
+	half := `, control = "timer", minutes_per_hour = "30 min"`
+	cases := []edition{
+		{"the credited rate", "whole-house-rate", "rates", flow("35", ""), nil, but(every(rules.Fail), rules.Pass, "irc-2021", "irc-2024")},
+		{"just under the credited rate", "whole-house-rate", "rates", flow("34.9", ""), nil, every(rules.Fail)},
+		{"the equation", "whole-house-rate", "rates", flow("50", ""), nil, every(rules.Pass)},
+		{"the credited rate, on for half of the time", "whole-house-rate", "rates", flow("70", half), nil, but(every(rules.Fail), rules.Pass, "irc-2021", "irc-2024")},
+		{"the equation, on for half of the time", "whole-house-rate", "rates", flow("100", half), nil, but(every(rules.Pass), rules.Fail, "irc-2018")},
+		{"the table, on for half of the time", "whole-house-rate", "rates", flow("120", half), nil, every(rules.Pass)},
+		{"a bedroom without air of its own", "whole-house-rate", "rates", flow("62.4", ""), []string{"terminal.into-bed-2"}, but(every(rules.Pass), rules.Fail, "washington-2021")},
+		{"one hour in four", "run-time-of-each-segment", "rates", `ventilator = [{ id = "unit", control = "timer", on_time = "1 h", cycle = "4 h" }]`, nil, but(every(rules.Pass), rules.Fail, "washington-2021")},
+		{"a dwelling that tests at 5.1 air changes an hour", "whole-house-rate", "rates",
+			`dwelling.leakage.air_changes_50 = "5.1 ACH"`, []string{"ventilator.unit"}, but(every(rules.Fail), rules.NotApplicable, "irc-2018")},
+	}
+	for _, c := range cases {
+		c.check(t)
+	}
+}
+
+// What an edition does not ask is switched off, with a reason.
+func TestEditionsSwitchOff(t *testing.T) {
+	for id, want := range map[string][]string{
+		"irc-2018":        {"credit-balanced", "credit-direct-supply", "control-marking", "bath-fan-rating"},
+		"washington-2021": {"credit-balanced", "credit-direct-supply", "bath-fan-rating"},
+	} {
+		pack := builtIn(t, id)
+		off := map[string]string{}
+		for _, o := range pack.Off {
+			off[o.Rule] = o.Reason
+		}
+		for _, rule := range want {
+			assert.Nil(t, pack.Rule(rule), "%s in %s", rule, id)
+			assert.NotEmpty(t, off[rule], "%s in %s", rule, id)
+		}
+		assert.Len(t, off, len(want), id)
+	}
+}
