@@ -1,0 +1,85 @@
+package checker_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
+)
+
+// oneResult gives the only result of a rule.
+func oneResult(t *testing.T, r *checker.Report, id, subject string) checker.Result {
+	t.Helper()
+	for _, result := range r.Results {
+		if result.Rule.ID == id && (subject == "" || len(result.Subjects) > 0 && result.Subjects[0].ID == subject) {
+			return result
+		}
+	}
+	require.Fail(t, "no result", "%s of %s", id, subject)
+	return checker.Result{}
+}
+
+// livingDuct is the shipped house with another duct to the living room.
+func livingDuct(t *testing.T, keys string) string {
+	t.Helper()
+	house := shipped(t, "ok/alder-court.vent.toml")
+	old := "to = \"supply-living\"\nmaterial = \"galvanized-steel\"\ndiameter = \"5 in\"\n"
+	require.Contains(t, house, old)
+	return strings.Replace(house, old, "to = \"supply-living\"\n"+keys, 1)
+}
+
+// An undersized flexible duct: the fan cannot deliver, and the finding names the
+// way, its loss and what is delivered. The code's length table is another rule.
+func TestUndersizedFlexibleDuct(t *testing.T) {
+	narrow := reviewed(t, livingDuct(t, "material = \"flexible\"\ncompression = \"15 %\"\ndiameter = \"2.5 in\"\n"), "irc-2021", "practice")
+	fan := oneResult(t, narrow, "supply-fan-delivers", "hrv")
+	assert.Equal(t, rules.Fail, fan.Outcome)
+	assert.Equal(t, rules.Warning, fan.Level)
+	assert.Contains(t, fan.Message, "supply-living")
+	assert.Regexp(t, `delivers [0-9.]+ cfm, not the 100 cfm of the design`, fan.Message)
+	assert.Regexp(t, `would lose [0-9.]+ inwc`, fan.Message)
+	require.NotEmpty(t, fan.Comparisons)
+	assert.Equal(t, "100 cfm", fan.Comparisons[0].Required)
+
+	table := oneResult(t, narrow, "flexible-duct-length", "duct-living")
+	assert.NotEqual(t, rules.Pass, table.Outcome)
+	assert.NotEqual(t, fan.Rule.ID, table.Rule.ID)
+
+	wide := reviewed(t, livingDuct(t, "material = \"flexible\"\ncompression = \"15 %\"\ndiameter = \"6 in\"\n"), "irc-2021", "practice")
+	assert.Equal(t, rules.Pass, oneResult(t, wide, "supply-fan-delivers", "hrv").Outcome)
+}
+
+// What a review shows is what the worksheet works out.
+func TestReviewAndWorksheetAgree(t *testing.T) {
+	source := shipped(t, "ok/alder-court.vent.toml")
+	worked := map[string]string{}
+	for _, section := range checker.Work("house.vent.toml", loaded(t, source)).Sections {
+		for _, line := range section.Lines {
+			worked[line.Name+line.Of] = line.Value
+			assert.Empty(t, line.Trouble, line.Name)
+			assert.Empty(t, line.Missing, line.Name)
+		}
+	}
+	r := reviewed(t, source, "practice")
+	require.GreaterOrEqual(t, len(r.Figures), 10)
+	for _, figure := range r.Figures {
+		assert.Equal(t, worked[figure.Name+figure.Of], figure.Value, figure.Name)
+	}
+}
+
+// A worksheet of a design with gaps names what each value lacks.
+func TestWorksheetOfGaps(t *testing.T) {
+	s := checker.Work("gaps.vent.toml", loaded(t, shipped(t, "incomplete/permit-missing-inputs.vent.toml")))
+	lacking := 0
+	for _, section := range s.Sections {
+		for _, line := range section.Lines {
+			assert.True(t, line.Value != "" || len(line.Missing) > 0 || line.Trouble != "", line.Name)
+			lacking += len(line.Missing)
+		}
+	}
+	assert.Positive(t, lacking)
+}
