@@ -45,13 +45,19 @@ func (e *elevation) straight(dim Dimension) {
 }
 
 // level runs at the height of the first thing, between the sides that face each
-// other.
+// other, with a thin line down or up to the second. Where one lies above the
+// other it has no length.
 func (e *elevation) level(dim Dimension, from, to outline) {
 	a, b := from.bounds(), to.bounds()
 	x0, x1 := a.x1, b.x0
-	if a.x0 > b.x1 {
+	switch {
+	case a.x0 > b.x1:
 		x0, x1 = a.x0, b.x1
+	case a.x1 > b.x0: // they overlap
+		x0 = (max(a.x0, b.x0) + min(a.x1, b.x1)) / 2
+		x1 = x0
 	}
+	e.line(leaderLine, spot{x1, from.centre.y}, spot{x1, to.centre.y})
 	e.measured(dim, spot{x0, from.centre.y}, spot{x1, from.centre.y}, dim.Found)
 }
 

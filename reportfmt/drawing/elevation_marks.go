@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -24,7 +25,11 @@ func (e *elevation) levels(d *design.Design) {
 }
 
 func (e *elevation) levelLine(class, name, style string, level float64) {
-	words := fmt.Sprintf("%s, %s above the ground", name, q.Format(q.Length(level), e.units))
+	side := "above"
+	if level < 0 {
+		side = "below"
+	}
+	words := fmt.Sprintf("%s, %s %s the ground", name, q.Format(q.Length(math.Abs(level)), e.units), side)
 	e.put(`<g class="%s"><title>%s</title>`, class, escaped(words))
 	e.line(style, spot{e.view.x0, level}, spot{e.view.x1, level})
 	e.end()
@@ -52,7 +57,7 @@ func (s *sheet) clearance(c Clearance, o outline) {
 		style = askedMore
 	}
 	s.put(`<g class="clearance" data-around="%s"><title>%s</title>`, escaped(c.Around.ID), escaped(words))
-	s.shape(o, float64(c.Reach), style)
+	s.shape(o, float64(c.Reach), `fill="none" `+style)
 	s.end()
 	s.titles = append(s.titles, upperFirst(words)+".")
 	s.reachLabel(c, o)

@@ -12,7 +12,7 @@ type labels struct {
 }
 
 // letterWidth is the mean width of a letter, in its height, on the generous side.
-const letterWidth = 0.58
+const letterWidth = 0.53
 
 func textWidth(text string, size float64) float64 {
 	return float64(utf8.RuneCountInString(text)) * letterWidth * size

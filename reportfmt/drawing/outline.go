@@ -53,7 +53,15 @@ func (b box) nearest(p spot) spot {
 	return spot{min(max(p.x, b.x0), b.x1), min(max(p.y, b.y0), b.y1)}
 }
 
-func (b box) meets(o box) bool { return b.x0 < o.x1 && o.x0 < b.x1 && b.y0 < o.y1 && o.y0 < b.y1 }
+// reaching is a box with those points within it that lie no farther than a
+// distance, and its farthest points toward the others.
+func (b box) reaching(far float64, points []spot) box {
+	limit, all := b.grown(far), b
+	for _, p := range points {
+		all = all.with(limit.nearest(p))
+	}
+	return all
+}
 
 // bounds is the box around an outline.
 func (o outline) bounds() box {

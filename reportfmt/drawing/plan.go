@@ -10,10 +10,13 @@ import (
 	"github.com/ventlint/ventlint/checker/site"
 )
 
-// How far a plan reaches beyond the house and the things beside it, how much is
-// left blank at its edges, in metres, and how tall it may be, in pixels.
+// How far a plan reaches beyond the house and the things beside it for lines, and
+// beyond those for streets and areas; how much is left blank at its edges, all in
+// metres; and how tall it may be, in pixels.
 const (
-	planReach   = 12.0
+	planReach   = 9.0
+	trackReach  = 2.0
+	farAway     = 25.0 // from the house: what stands farther is only told of
 	planMargin  = 1.2
 	tallestPlan = 800.0
 )
@@ -123,7 +126,7 @@ func (p *plan) extent() box {
 	house := b
 	for _, t := range p.drawn {
 		o := p.outlines[t.self].bounds()
-		if at := middle(spot{o.x0, o.y0}, spot{o.x1, o.y1}); house.empty() || house.grown(planReach).holds(at) {
+		if at := middle(spot{o.x0, o.y0}, spot{o.x1, o.y1}); house.empty() || house.grown(farAway).holds(at) {
 			b = b.with(spot{o.x0, o.y0}, spot{o.x1, o.y1})
 		} else {
 			p.notes = append(p.notes, design.Label(t.self)+" lies outside the drawing")
@@ -132,21 +135,24 @@ func (p *plan) extent() box {
 	if b.empty() {
 		return b
 	}
-	reach := b.grown(planReach)
-	for _, at := range p.farPoints() {
-		b = b.with(reach.nearest(at))
-	}
-	return b.grown(planMargin)
+	b = b.reaching(planReach, p.linePoints())
+	return b.reaching(trackReach, p.trackPoints()).grown(planMargin)
 }
 
-// farPoints lists the points of lines, tracks and areas.
-func (p *plan) farPoints() []spot {
+// linePoints lists the ends of lines.
+func (p *plan) linePoints() []spot {
 	var all []spot
 	for _, l := range p.design.Lines {
 		if l.From != nil && l.To != nil {
 			all = append(all, spotOf(*l.From), spotOf(*l.To))
 		}
 	}
+	return all
+}
+
+// trackPoints lists the points of streets and areas.
+func (p *plan) trackPoints() []spot {
+	var all []spot
 	for _, s := range p.design.Sources {
 		all = append(append(all, spots(s.Along)...), spots(s.Outline)...)
 	}

@@ -61,15 +61,15 @@ func (p *plan) names() {
 func (p *plan) farNames() {
 	for _, l := range p.design.Lines {
 		if l.From != nil && l.To != nil {
-			p.nameAlong(string(l.Kind)+" "+l.ID, spotOf(*l.From), spotOf(*l.To))
+			p.nameAlong(called(string(l.Kind), l.ID), spotOf(*l.From), spotOf(*l.To))
 		}
 	}
 	for _, s := range p.design.Sources {
 		points := append(spots(s.Along), spots(s.Outline)...)
 		if len(points) > 1 {
-			p.nameAlong(string(s.Kind)+" "+s.ID, points[0], points[1])
+			p.nameAlong(called(string(s.Kind), s.ID), points[0], points[1])
 		} else if len(points) == 1 {
-			p.nameAlong(string(s.Kind)+" "+s.ID, points[0], points[0])
+			p.nameAlong(called(string(s.Kind), s.ID), points[0], points[0])
 		}
 	}
 }

@@ -17,8 +17,8 @@ const (
 	lotLine    = `stroke="#1a1a1a" stroke-width="1.6" stroke-dasharray="18 5 3 5"`
 	publicWay  = `stroke="#1a1a1a" stroke-width="1.6" stroke-dasharray="8 4"`
 	trackLine  = `stroke="#555555" stroke-width="4" stroke-dasharray="2 3"`
-	asked      = `fill="none" stroke="#0b4f8a" stroke-width="1.1" stroke-dasharray="7 4"`
-	askedMore  = `fill="none" stroke="#a33a00" stroke-width="1.8" stroke-dasharray="3 3"`
+	asked      = `stroke="#0b4f8a" stroke-width="1.1" stroke-dasharray="7 4"`
+	askedMore  = `stroke="#a33a00" stroke-width="1.8" stroke-dasharray="3 3"`
 	offending  = `stroke="#a33a00" stroke-width="2.6"`
 	leaderLine = `stroke="#555555" stroke-width="0.8"`
 )

@@ -51,7 +51,15 @@ func (t thing) wall() *design.Wall { return t.where.Wall.Target() }
 func (t thing) onWall() bool { return t.where.Wall != nil }
 
 // label is what people call a thing, beginning with what it is.
-func (t thing) label() string { return t.kind + " " + t.id }
+func (t thing) label() string { return called(t.kind, t.id) }
+
+// called is "kind id", or one word where both are the same.
+func called(kind, id string) string {
+	if kind == id {
+		return kind
+	}
+	return kind + " " + id
+}
 
 // size gives the sides of a thing, 0 for a source without any; missing names the
 // key that an opening would have to give.

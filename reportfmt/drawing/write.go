@@ -2,13 +2,14 @@ package drawing
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
 // text writes a text whose left side has its middle at a pixel, on white.
 func (s *sheet) text(at spot, size float64, colour, weight, text string) {
 	s.put(`<rect x="%s" y="%s" width="%s" height="%s" fill="#ffffff" fill-opacity="0.8"/>`,
-		num(at.x-1), num(at.y-size/2-1), num(textWidth(text, size)*0.92+2), num(size+2))
+		num(at.x-1), num(at.y-size/2-1), num(textWidth(text, size)*0.95+1), num(size+2))
 	s.put(`<text x="%s" y="%s" font-size="%s" fill="%s"%s>%s</text>`,
 		num(at.x), num(at.y+size*0.35), num(size), colour, weight, escaped(text))
 }
@@ -50,6 +51,7 @@ func (s *sheet) tags(beside box, numbers []int) {
 	if len(numbers) == 0 {
 		return
 	}
+	slices.Sort(numbers)
 	var words []string
 	for _, n := range numbers {
 		words = append(words, fmt.Sprint(n))
