@@ -2,6 +2,7 @@ package reportfmt
 
 import (
 	"io"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker/document"
 )
@@ -47,7 +48,7 @@ func sarifRunOf(b Batch, found []placed) (sarifRun, map[string]int) {
 	notifications := sarifNotifications(b)
 	return sarifRun{
 		Tool: sarifTool{Driver: sarifDriver{
-			Name: b.Tool.Name, Version: b.Tool.Version,
+			Name: b.Tool.Name, Version: sarifVersion(b.Tool.Version),
 			InformationURI: "https://github.com/ventlint/ventlint",
 			Rules:          ruleList,
 		}},
@@ -60,6 +61,16 @@ func sarifRunOf(b Batch, found []placed) (sarifRun, map[string]int) {
 		},
 		ColumnKind: "unicodeCodePoints",
 	}, index
+}
+
+// sarifVersion is a version that readers can compare: it begins with a number. One
+// that was built from no release has none.
+func sarifVersion(version string) string {
+	version = strings.TrimPrefix(version, "v")
+	if version == "" || version[0] < '0' || version[0] > '9' {
+		return ""
+	}
+	return version
 }
 
 // successful runs have no notification of an error (appendix I).

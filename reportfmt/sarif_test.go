@@ -160,3 +160,9 @@ func TestSARIFLongDescriptionsAreCut(t *testing.T) {
 	requireRule(t, run.Tool.Driver.Rules[0])
 	require.True(t, strings.HasSuffix(run.Tool.Driver.Rules[0].Short.Text, "…"))
 }
+
+func TestSARIFVersionsBeginWithANumber(t *testing.T) {
+	for version, want := range map[string]string{"v0.1.0": "0.1.0", "1.2": "1.2", "(devel)": "", "": "", "v": ""} {
+		require.Equal(t, want, sarifVersion(version))
+	}
+}
