@@ -3,8 +3,6 @@ package rules
 import (
 	"fmt"
 	"maps"
-
-	"github.com/ventlint/ventlint/checker/document"
 )
 
 // applyChanges lays the [[change]] tables of a pack over the rules of its
@@ -23,7 +21,7 @@ func (e *Effective) applyChanges(pack *Pack, report *mistakes) {
 		case twice:
 			report.add(at, c.KeyPath("rule"), fmt.Sprintf("rule %q is changed twice, first on line %d", id, line), "say all of it in one [[change]] table")
 		case r == nil:
-			report.add(at, c.KeyPath("rule"), e.unknownRule(c.Rule, pack), e.nearRule(c.Rule))
+			report.add(at, c.KeyPath("rule"), e.unknownRule(c.Rule, pack), e.nearRule(c.Rule, report))
 		case c.Off:
 			e.switchOff(r, c, pack, report)
 		default:
@@ -45,19 +43,12 @@ func (e *Effective) unknownRule(id string, pack *Pack) string {
 	return fmt.Sprintf("no parent has a rule %q", id)
 }
 
-func (e *Effective) nearRule(id string) string {
+func (e *Effective) nearRule(id string, report *mistakes) string {
 	ids := make([]string, len(e.Rules))
 	for i, r := range e.Rules {
 		ids[i] = r.ID
 	}
-	return didYouMean(id, ids)
-}
-
-func didYouMean(word string, among []string) string {
-	if near := document.Near(word, among); near != "" && near != word {
-		return fmt.Sprintf("did you mean %q?", near)
-	}
-	return ""
+	return report.near(id, ids)
 }
 
 // switchOff takes a rule away. Whatever else such a change says would count for

@@ -21,6 +21,7 @@ func inherit(pack *Pack, parents []*Effective, report *mistakes) *Effective {
 	e.reach(before)
 	e.addRules(pack, report)
 	e.addSamples(pack, report)
+	pack.checkHidden(report)
 	e.checkNames(pack, report)
 	e.checkSamples(pack, report)
 	e.checkUsed(pack, before, report)

@@ -26,7 +26,7 @@ type Judgement struct {
 // and keep a hostile pack from running on.
 const (
 	mostTuples = 50_000    // of subjects
-	mostSteps  = 1_000_000 // elements of lists and calls of functions
+	mostSteps  = 300_000   // elements of lists and calls of functions
 )
 
 // Ask asks the rule of every subject that the design has. A rule that is not

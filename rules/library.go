@@ -167,15 +167,16 @@ func reportParent(err error, at document.Position, where string, report *mistake
 	var invalid *InvalidPack
 	var unknown *UnknownPack
 	var other *OtherDigest
-	hint := ""
+	message, hint := err.Error(), ""
 	switch {
 	case errors.As(err, &invalid):
 		report.files = append(report.files, invalid.Problems...)
 		return
 	case errors.As(err, &unknown):
-		hint = didYouMean(unknown.Name, BuiltIn())
+		message = fmt.Sprintf("no pack %q, expected one that ships with the program, or a file *%s", unknown.Name, suffix)
+		hint = report.near(unknown.Name, BuiltIn())
 	case errors.As(err, &other):
 		hint = "look at what changed in it before you pin the new digest"
 	}
-	report.add(at, where, err.Error(), hint)
+	report.add(at, where, message, hint)
 }

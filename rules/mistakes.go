@@ -40,6 +40,19 @@ func (m *mistakes) in(file string, check func(*mistakes)) {
 
 func (m *mistakes) count() int { return len(m.files) }
 
+// near names what was probably meant. It gives up where there are many mistakes:
+// comparing words takes time.
+func (m *mistakes) near(word string, among []string) string {
+	const many = 100
+	if m.count() > many {
+		return ""
+	}
+	if near := document.Near(word, among); near != "" && near != word {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	return ""
+}
+
 // err is nil when nothing was wrong.
 func (m *mistakes) err() error {
 	if len(m.files) == 0 {
@@ -55,6 +68,11 @@ func (m *mistakes) err() error {
 		}
 		return a.Position.Column < b.Position.Column
 	})
+	if len(m.files) > document.MaxProblems {
+		rest := m.files[document.MaxProblems]
+		rest.Message, rest.Hint = "found more mistakes from here on, which are not listed", ""
+		m.files = append(m.files[:document.MaxProblems:document.MaxProblems], rest)
+	}
 	return &InvalidPack{m.files}
 }
 

@@ -42,12 +42,15 @@ func (e *Effective) checkNames(pack *Pack, report *mistakes) {
 
 func identifiersOnly[T any](parts map[string]T, what string, ref func(T) document.Ref, report *mistakes) {
 	for _, name := range sortedKeys(parts) {
-		if !identifier.MatchString(name) || len(name) > longestName {
+		if !goodName(name) {
 			r := ref(parts[name])
 			report.add(r.Position(), r.Path(), fmt.Sprintf("found the name %.70q of a %s, expected letters, digits and _, at most 64", name, what), "")
 		}
 	}
 }
+
+// goodName tells whether expressions can name a limit or table.
+func goodName(name string) bool { return identifier.MatchString(name) && len(name) <= longestName }
 
 // checkAliases refuses an earlier id that is another rule's id now or was before.
 func (e *Effective) checkAliases(pack *Pack, report *mistakes) {

@@ -111,12 +111,12 @@ func (e *Effective) checkUsed(pack *Pack, before figures, report *mistakes) {
 }
 
 func unused(name, what string, used map[string]bool, inherited []string, ref document.Ref, report *mistakes) {
-	if used[name] || slices.Contains(inherited, name) {
+	if used[name] || slices.Contains(inherited, name) || !goodName(name) {
 		return
 	}
 	message := fmt.Sprintf("no rule uses %s %q", what, name)
 	if len(inherited) > 0 {
 		message += ", and it overrides none of a parent"
 	}
-	report.add(ref.Position(), ref.Path(), message, didYouMean(name, append(inherited, sortedKeys(used)...)))
+	report.add(ref.Position(), ref.Path(), message, report.near(name, append(inherited, sortedKeys(used)...)))
 }

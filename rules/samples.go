@@ -48,7 +48,7 @@ func (e *Effective) addSamples(pack *Pack, report *mistakes) {
 		r := e.Rule(s.Rule)
 		switch {
 		case r == nil:
-			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("no parent has a rule %q to show", s.Rule), e.nearRule(s.Rule))
+			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("no parent has a rule %q to show", s.Rule), e.nearRule(s.Rule, report))
 		case r.Pack == pack.Head.ID:
 			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("rule %q is this pack's own", s.Rule), "give its samples as [[rule.sample]]")
 		default:
@@ -81,7 +81,7 @@ func (c *Compiled) checkSample(s *Sample, report *mistakes) {
 	case name == "":
 		report.add(s.Position(), s.KeyPath("base"), fmt.Sprintf("the sample %q has no base design", s.Name), "name one in base, or in default_base of [pack]")
 	case s.written.bases[name].Part == nil:
-		report.add(s.At("base"), s.KeyPath("base"), fmt.Sprintf("no base design %q", name), didYouMean(name, sortedKeys(s.written.bases)))
+		report.add(s.At("base"), s.KeyPath("base"), fmt.Sprintf("no base design %q", name), report.near(name, sortedKeys(s.written.bases)))
 	}
 	switch {
 	case s.Expect == "fail" && c.Judge:

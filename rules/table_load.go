@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"reflect"
-	"sort"
 
 	"github.com/ventlint/ventlint/checker/quantity"
 )
@@ -28,19 +27,39 @@ func unitOf(symbol string) (unit, error) {
 	return unit{}, fmt.Errorf("unknown unit %q", symbol)
 }
 
+func unitSymbols() []string {
+	var symbols []string
+	for _, u := range quantity.Units() {
+		symbols = append(symbols, u.Symbol)
+	}
+	return symbols
+}
+
+func rising(edges []float64) bool {
+	for i := 1; i < len(edges); i++ {
+		if edges[i] <= edges[i-1] {
+			return false
+		}
+	}
+	return true
+}
+
 func (u unit) si(v float64) float64 { return v*u.scale + u.offset }
 
 // prepare turns a table as written into cells in SI; mistakes go to report.
 func (t *Table) prepare(report *mistakes) {
 	cells, err := unitOf(t.Unit)
 	if err != nil {
-		report.add(t.At("value"), t.KeyPath("value"), err.Error(), "")
+		report.add(t.At("value"), t.KeyPath("value"), err.Error(), report.near(t.Unit, unitSymbols()))
 		return
 	}
 	t.result = cells.kind
 	before := report.count()
 	t.Row.prepare(report)
 	t.Column.prepare(report)
+	if report.count() > before {
+		return // what an axis asks for is not known
+	}
 	rows := t.rows(report)
 	if report.count() > before {
 		return
@@ -57,11 +76,10 @@ func (a *Axis) prepare(report *mistakes) {
 	}
 	u, err := unitOf(a.Unit)
 	if err != nil {
-		report.add(a.At("unit"), a.KeyPath("unit"), err.Error(), "")
-		return
+		report.add(a.At("unit"), a.KeyPath("unit"), err.Error(), report.near(a.Unit, unitSymbols()))
 	}
 	a.kind = u.kind
-	if len(a.Edges) == 0 || !sort.Float64sAreSorted(a.Edges) {
+	if len(a.Edges) == 0 || !rising(a.Edges) {
 		report.add(a.At("edges"), a.KeyPath("edges"), "edges must be rising numbers, at least one", "")
 	}
 	if a.Open && a.Read != "up-to" {
