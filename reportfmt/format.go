@@ -60,7 +60,7 @@ type Options struct {
 // formats lists every format, in the order in which they are offered.
 func formats() []Format {
 	return []Format{
-		textFormat{}, markdownFormat{}, linesFormat{}, jsonFormat{}, csvFormat{},
+		textFormat{}, markdownFormat{}, htmlFormat{}, linesFormat{}, jsonFormat{}, csvFormat{},
 		sarifFormat{}, evidenceFormat{}, junitFormat{}, annotationsFormat{}, gitlabFormat{},
 	}
 }

@@ -15,7 +15,7 @@ import (
 var update = flag.Bool("update", false, "rewrite the golden files")
 
 var extensions = map[string]string{
-	"text": ".txt", "markdown": ".md", "lines": ".lines", "json": ".json", "csv": ".csv", "sarif": ".sarif",
+	"text": ".txt", "markdown": ".md", "html": ".html", "lines": ".lines", "json": ".json", "csv": ".csv", "sarif": ".sarif",
 	"sarif-evidence": ".evidence.sarif", "junit": ".xml", "annotations": ".annotations", "gitlab": ".gitlab.json",
 }
 
@@ -85,5 +85,5 @@ func TestWriterErrorsAreReturned(t *testing.T) {
 
 func TestUnknownFormatNamesTheKnownOnes(t *testing.T) {
 	_, err := Named("xml")
-	require.EqualError(t, err, `unknown format "xml", expected one of text, markdown, lines, json, csv, sarif, sarif-evidence, junit, annotations, gitlab`)
+	require.EqualError(t, err, `unknown format "xml", expected one of text, markdown, html, lines, json, csv, sarif, sarif-evidence, junit, annotations, gitlab`)
 }
