@@ -25,8 +25,8 @@ type Judgement struct {
 // The bounds of one rule on one design. They are far beyond what a house needs,
 // and keep a hostile pack from running on.
 const (
-	mostTuples = 50_000    // of subjects
-	mostSteps  = 300_000   // elements of lists and calls of functions
+	mostTuples = 50_000  // of subjects
+	mostSteps  = 300_000 // elements of lists and calls of functions
 )
 
 // Ask asks the rule of every subject that the design has. A rule that is not
