@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -49,7 +50,7 @@ func Elevation(d *design.Design, s *site.Site, w *design.Wall, m Marks, key stri
 	e.face()
 	e.levels(d)
 	e.clearances()
-	for _, t := range e.drawn {
+	for _, t := range e.largestFirst() {
 		e.thing(t)
 	}
 	e.dimensions()
@@ -136,15 +137,24 @@ func (e *elevation) face() {
 	e.put(`<g class="wall"><title>%s</title>`, escaped(fmt.Sprintf("wall %q", e.wall.ID)))
 	e.area(`fill="#f6f4ee"`, spot{left, 0}, spot{right, 0}, spot{right, e.top}, spot{left, e.top})
 	if e.length > 0 {
-		e.line(wallEdge, spot{left, 0}, spot{left, e.top})
-		e.line(wallEdge, spot{right, 0}, spot{right, e.top})
+		e.edge(wallEdge, spot{left, 0}, spot{left, e.top})
+		e.edge(wallEdge, spot{right, 0}, spot{right, e.top})
 	}
 	style := wallEdge
 	if e.wall.Height == nil {
 		style = unknown
 	}
-	e.line(style, spot{left, e.top}, spot{right, e.top})
+	e.edge(style, spot{left, e.top}, spot{right, e.top})
 	e.end()
+}
+
+// largestFirst lists what is drawn so that nothing small is hidden.
+func (e *elevation) largestFirst() []thing {
+	sorted := slices.Clone(e.drawn)
+	slices.SortStableFunc(sorted, func(a, b thing) int {
+		return cmp.Compare(area(e.outlines[b.self].bounds()), area(e.outlines[a.self].bounds()))
+	})
+	return sorted
 }
 
 // text describes the drawing in words.

@@ -2,7 +2,8 @@ package drawing
 
 import (
 	"math"
-	"unicode/utf8"
+	"strings"
+	"unicode"
 )
 
 // labels finds room for texts on a sheet, in pixels.
@@ -11,11 +12,29 @@ type labels struct {
 	taken []box
 }
 
-// letterWidth is the mean width of a letter, in its height, on the generous side.
-const letterWidth = 0.53
-
+// textWidth estimates how wide a text is in a plain typeface without serifs.
 func textWidth(text string, size float64) float64 {
-	return float64(utf8.RuneCountInString(text)) * letterWidth * size
+	sum := 0.0
+	for _, r := range text {
+		sum += letterWidth(r)
+	}
+	return sum * size
+}
+
+// letterWidth is the width of a letter, in the height of the type: narrow, wide,
+// East Asian, or as most are.
+func letterWidth(r rune) float64 {
+	switch {
+	case strings.ContainsRune(" .,:;'|!ijlftrI()[]-", r):
+		return 0.34
+	case strings.ContainsRune("mwMW%@", r):
+		return 0.88
+	case r >= 0x2E80:
+		return 1
+	case unicode.IsUpper(r):
+		return 0.7
+	}
+	return 0.57
 }
 
 // keep marks a place as taken by what is drawn there.

@@ -35,8 +35,7 @@ func (p *plan) footprint() {
 	}
 	for _, w := range p.design.Walls {
 		if w.From != nil && w.To != nil {
-			p.line(wallEdge, spotOf(*w.From), spotOf(*w.To))
-			p.labels.keepLine(p.px(spotOf(*w.From)), p.px(spotOf(*w.To)))
+			p.edge(wallEdge, spotOf(*w.From), spotOf(*w.To))
 		}
 	}
 	p.end()

@@ -87,6 +87,12 @@ func (s *sheet) line(style string, points ...spot) {
 	s.put(`<path d="%s" fill="none" %s/>`, s.path(false, points...), style)
 }
 
+// edge is a line that labels keep off.
+func (s *sheet) edge(style string, a, b spot) {
+	s.line(style, a, b)
+	s.labels.keepLine(s.px(a), s.px(b))
+}
+
 func (s *sheet) area(style string, points ...spot) {
 	s.put(`<path d="%s" %s/>`, s.path(true, points...), style)
 }
