@@ -1,0 +1,134 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/reportfmt"
+)
+
+// drawFlags are the choices of the draw command.
+type drawFlags struct {
+	packs  []string
+	what   string
+	wall   string
+	output string
+}
+
+func drawCommand(m machine) *cobra.Command {
+	var f drawFlags
+	c := &cobra.Command{
+		Use:   "draw DESIGN",
+		Short: "draw the plan or an elevation, with what a review found too near",
+		Long: `Reviews the design and draws its site plan, or one wall as seen from outside, to
+scale, as SVG: openings, sources, ground, the distances asked around intakes, and
+those found too short, under the numbers that a report gives them.`,
+		Example: `  ventlint draw house.vent.toml --output plan.svg
+  ventlint draw house.vent.toml --what elevation --wall north --output north.svg`,
+		Args: cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error { return draw(m, f, args[0]) },
+	}
+	flags := c.Flags()
+	flags.SortFlags = false
+	flags.StringVar(&f.what, "what", "plan", "what to draw: plan or elevation")
+	flags.StringVar(&f.wall, "wall", "", "id of the wall of an elevation")
+	flags.StringVar(&f.output, "output", "", "file to write; standard output when not given")
+	flags.StringArrayVar(&f.packs, "pack", nil, "rule pack, by id or file; may be repeated")
+	return c
+}
+
+func draw(m machine, f drawFlags, path string) error {
+	if err := f.check(path); err != nil {
+		return err
+	}
+	report, err := f.review(m, path)
+	if err != nil {
+		return err
+	}
+	wall, err := f.find(report.Design)
+	if err != nil {
+		return err
+	}
+	picture := reportfmt.Draw(report, wall)
+	if picture == "" {
+		return fmt.Errorf("%s: nothing to draw, expected walls, or things with a place", path)
+	}
+	return f.write(m, picture)
+}
+
+func (f drawFlags) check(path string) error {
+	switch {
+	case f.what != "plan" && f.what != "elevation":
+		return fmt.Errorf("--what %q, expected plan or elevation", f.what)
+	case f.what == "plan" && f.wall != "":
+		return fmt.Errorf("--wall %q says nothing of a plan, expected --what elevation with it", f.wall)
+	case f.output != "" && f.output == path:
+		return fmt.Errorf("--output %q is the design", f.output)
+	}
+	return nil
+}
+
+// review reads one design and reviews it, so that the drawing can show what was
+// found.
+func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
+	inputs, err := find([]string{path}, "standard-input.vent.toml")
+	if err == nil && len(inputs) != 1 {
+		err = fmt.Errorf("%s: %d designs, expected one", path, len(inputs))
+	}
+	if err != nil {
+		return nil, err
+	}
+	packs, err := loadPacks(f.packs)
+	if err != nil {
+		return nil, err
+	}
+	reports, failures := reviewAll(m, inputs, packs, reviewFlags{date: m.now().Format(time.DateOnly)})
+	if len(failures) > 0 {
+		form, err := reportfmt.Named("lines")
+		if err == nil {
+			err = form.Write(m.stderr, reportfmt.Batch{Failures: failures})
+		}
+		if err != nil {
+			return nil, err
+		}
+		return nil, errTold
+	}
+	return reports[0], nil
+}
+
+// find gives the wall of --wall, or nil for a plan.
+func (f drawFlags) find(d *design.Design) (*design.Wall, error) {
+	if f.what == "plan" {
+		return nil, nil
+	}
+	var ids []string
+	for _, w := range d.Walls {
+		if w.ID == f.wall {
+			return w, nil
+		}
+		ids = append(ids, w.ID)
+	}
+	if len(ids) == 0 {
+		return nil, fmt.Errorf("--what elevation: the design has no wall")
+	}
+	return nil, fmt.Errorf("--wall %q, expected one of %s", f.wall, strings.Join(ids, ", "))
+}
+
+func (f drawFlags) write(m machine, picture string) error {
+	report := func(w writer) error { _, err := io.WriteString(w, picture); return err }
+	if f.output == "" {
+		return write(m, report)
+	}
+	s, err := stage(f.output, report)
+	if err != nil {
+		return err
+	}
+	defer s.drop()
+	return s.commit()
+}
