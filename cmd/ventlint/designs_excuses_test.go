@@ -17,16 +17,16 @@ var (
 
 	// figures that none of these two packs asks for: of local packs, and of what
 	// is computed beside the rules
-	ofOtherPacks = paths(`dwelling.volume dwelling.occupants dwelling.storeys dwelling.height dwelling.climate_zone
-		dwelling.elevation dwelling.summer_outdoor dwelling.summer_wet_bulb dwelling.winter_indoor dwelling.summer_indoor
+	ofOtherPacks = paths(`dwelling.occupants dwelling.storeys dwelling.height dwelling.climate_zone
+		dwelling.summer_outdoor dwelling.summer_wet_bulb dwelling.winter_indoor dwelling.summer_indoor
 		dwelling.winter_humidity dwelling.summer_humidity dwelling.attached_share
 		dwelling.leakage.flow_50 dwelling.leakage.air_changes_50 dwelling.leakage.exponent dwelling.leakage.basis
 		dwelling.leakage.weather_factor dwelling.leakage.weather_source
 		room.area room.height room.storey wall.height opening.labelled opening.discharges
 		source.fuel_input source.gas_pressure source.mechanical_draft
-		ventilator.rated_pressure ventilator.power ventilator.sensible_recovery ventilator.sensible_recovery_at
-		ventilator.latent_recovery ventilator.exhaust_air_transfer ventilator.supply_fan[] ventilator.extract_fan[]
-		terminal.loss terminal.loss_at terminal.above_floor terminal.diameter duct.fitting[]
+		ventilator.rated_pressure ventilator.sensible_recovery ventilator.sensible_recovery_at
+		ventilator.latent_recovery ventilator.supply_fan[] ventilator.extract_fan[]
+		terminal.above_floor terminal.diameter duct.fitting[]
 		appliance.fuel_input appliance.pressure_limit`)
 
 	// keys that decide something in other houses, and nothing in this one
@@ -58,13 +58,10 @@ var (
 		"ventilator.loudness":               "asked where people stay; this one is in a mechanical room",
 		"ventilator.access.light":           "asked in attics and under floors",
 		"ventilator.access.receptacle":      "asked in attics and under floors",
-		"terminal.flow":                     "the hood is enough for the kitchen, and the laundry needs no figure",
-		"duct.from":                         "where it ends says enough",
 		"duct.place":                        "insulated enough for any place",
 		"appliance.room":                    "electric, or independent of room air, or told by the room's exhaust",
 		"appliance.fuel":                    "its vent, or its kind, says enough",
-		"appliance.vent":                    "the streams are balanced: no vent is endangered",
-		"appliance.flow":                    "the room's exhaust says the same, and no makeup air is due",
+		"appliance.vent":                    "its fuel says that it burns, and what it bears is stated",
 		"appliance.duct_material":           "asked of the hood alone",
 	}
 )
