@@ -21,8 +21,6 @@ func (a spot) to(b spot) float64 { return math.Hypot(b.x-a.x, b.y-a.y) }
 // segment is a straight piece of the plan.
 type segment struct{ a, b spot }
 
-func (s segment) length() float64 { return s.a.to(s.b) }
-
 // turn is positive where c lies left of the line from a to b, negative where it
 // lies right, and zero on it but for rounding.
 func turn(a, b, c spot) float64 {

@@ -22,7 +22,7 @@ func FuzzHouse(f *testing.F) {
 	f.Add(0.5, 0.65, 0.1, 0.05, 0.02)
 	f.Add(1e-4, 0.5, 100.0, 0.0, 0.0)
 	f.Add(100.0, 1.0, 0.0, 1e-300, 0.0)
-	f.Add(math.NaN(), math.Inf(1), math.Inf(-1), -0.0, 1.0)
+	f.Add(math.NaN(), math.Inf(1), math.Inf(-1), math.Copysign(0, -1), 1.0)
 	f.Fuzz(func(t *testing.T, flow50, n, exhaust, supply, makeup float64) {
 		l, err := FromFlow50(q.Flow(flow50), n)
 		if err != nil {

@@ -97,10 +97,7 @@ func mutant(r *rand.Rand, text, other string) string {
 func seeds() []string {
 	list := []string{"(inlet.size.width ?? 4 mm) > 3 mm", "sum(filter(vents, known(.flow)), .flow) < 3 cfm", "max(inlet.x, outlet.x) - 2 * (3 ft) > -1 m",
 		"inlet.flow / (inlet.x * outlet.x) < 500 fpm", "count(vents, .number + 1 > 2) >= 1 ? true : false", "home.bedrooms * 7.5 cfm + home.area * 0.03 cfm/ft2 <= inlet.flow"}
-	for _, text := range sortedKeys(truths) {
-		list = append(list, text)
-	}
-	return list
+	return append(list, sortedKeys(truths)...)
 }
 
 // Type errors while evaluating, and panics of the compiler, came to light by
