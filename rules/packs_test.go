@@ -17,14 +17,17 @@ func builtIn(t testing.TB, id string) *rules.Effective {
 }
 
 // Every rule that ships shows what it does, every kind of outcome it can have has
-// been seen, and its samples notice every change that matters.
+// been seen, and its samples notice every change that matters. What a pack takes
+// over as it is has been proven with the pack that it comes from.
 func TestShippedPacksProve(t *testing.T) {
 	for _, id := range rules.BuiltIn() {
 		t.Run(id, func(t *testing.T) {
 			pack := builtIn(t, id)
 			require.NotEmpty(t, pack.Rules)
 			for _, rule := range pack.Rules {
-				proves(t, pack, rule)
+				if rule.Pack == id || len(rule.Reached) > 0 {
+					proves(t, pack, rule)
+				} // any other is proven with the pack that it comes from, unchanged
 			}
 		})
 	}
