@@ -39,7 +39,7 @@ func (s Section) conduit(air Air) conduit {
 }
 
 // noFlow is so little, in m3/s, that its figures would leave the range of numbers.
-const noFlow = 1e-30
+const noFlow = 1e-100
 
 // at gives all figures of the loss at a flow of zero or more but the single
 // fittings.
@@ -65,10 +65,5 @@ func (c conduit) at(flow float64) SectionLoss {
 	return loss
 }
 
-// drop is the loss at a flow, against the flow where that is negative.
-func (c conduit) drop(flow float64) float64 {
-	if flow < 0 {
-		return -c.drop(-flow)
-	}
-	return float64(c.at(flow).Total)
-}
+// drop is the loss at a flow of zero or more.
+func (c conduit) drop(flow float64) float64 { return float64(c.at(flow).Total) }

@@ -1,48 +1,46 @@
 package airflow
 
-import (
-	"math"
-
-	q "github.com/ventlint/ventlint/checker/quantity"
-)
+import "math"
 
 const (
-	mostNewtonSteps = 100
-	spreadWanted    = 1e-9 // of the loss of a side
-	spreadAccepted  = 1e-6 // where rounding allows no better
+	mostSteps      = 200
+	unevenWanted   = 1e-9 // of the loss beyond a junction
+	unevenAccepted = 1e-6 // where rounding allows no better
+
+	stillAir   = 1e-12 // m3/s: so little that it loses nothing
+	leastShare = 1e-50 // of the total, for any branch
+	asked      = 1e-30 // share of the total from which a junction must be even
 )
 
-// divide finds the flows of a side at a total flow so that all paths lose the
-// same. start is the last solution, or nil.
+// divide finds the flows of a side at a total flow so that all ways on from each
+// junction lose the same. start is the last solution, or nil.
 //
-// Those flows are the least of a convex function, the sum over branches of the
-// integral of loss over flow, among flows that add up. Newton's method replaces
-// each branch by its tangent, which leaves a linear tree that two sweeps solve
-// exactly; a search along the step, on the slope of that function, makes every
-// step a descent. So it converges from any start.
+// Each step replaces every branch by a power law, which leaves a tree that two
+// sweeps solve. Power laws keep all flows above zero and fit ducts over many orders
+// of magnitude, so that few steps do.
 func (t *side) divide(total float64, start assignment) (a assignment, steps int, err error) {
-	if total < noFlow {
+	if total < stillAir {
 		return make(assignment, len(t.branches)), 0, nil
 	}
 	a = t.begin(total, start)
-	for ; ; steps++ {
-		most, spread := t.spread(a)
-		if spread <= spreadWanted*most {
-			return a, steps, nil
-		}
-		if steps == mostNewtonSteps || !t.step(a, total) {
-			if spread <= spreadAccepted*most {
-				return a, steps, nil
-			}
-			return nil, steps, &NotConverged{steps, q.Pressure(spread)}
-		}
+	before := a
+	uneven := t.uneven(a, total)
+	for ; !(uneven <= unevenWanted) && steps < mostSteps; steps++ {
+		a, before = t.powers(a, before).flows(total), a
+		uneven = t.uneven(a, total)
 	}
+	if !(uneven <= unevenAccepted) {
+		return nil, steps, &NotConverged{steps, uneven}
+	}
+	return a, steps, nil
 }
 
 // begin scales the start to the total, or gives every end the same flow.
 func (t *side) begin(total float64, start assignment) assignment {
-	if sum := start.sum(t.roots[:min(len(start), len(t.roots))]); sum > 0 {
-		return start.times(total / sum)
+	if start != nil {
+		if sum := start.sum(t.roots); sum > 0 {
+			return start.times(total / sum)
+		}
 	}
 	a := make(assignment, len(t.branches))
 	for i := len(a) - 1; i >= 0; i-- {
@@ -53,54 +51,34 @@ func (t *side) begin(total float64, start assignment) assignment {
 	return a.times(total / max(1, a.sum(t.roots)))
 }
 
-// spread is the greatest sum along a path and its distance from the least.
-func (t *side) spread(a assignment) (most, spread float64) {
-	least := math.Inf(1)
-	for i, sum := range t.along(a) {
-		if t.branches[i].run < 0 {
-			most, least = max(most, sum), min(least, sum)
+// uneven is the greatest difference between a way on from a junction and that of
+// the most air, as a share of the larger. It is NaN when any loss is. Ways that
+// next to no air takes do not count.
+func (t *side) uneven(a assignment, total float64) (worst float64) {
+	loss := make([]float64, len(a)) // of a branch and the way of the most air beyond it
+	join := func(branches []int, flow float64) float64 {
+		main := branches[0]
+		for _, i := range branches {
+			if a[i] > a[main] {
+				main = i
+			}
+		}
+		for _, i := range branches {
+			if i != main && !(flow < asked*total) && !(a[i] <= leastShare*total) {
+				worst = max(worst, math.Abs(loss[i]-loss[main])/max(loss[i], loss[main]))
+			}
+		}
+		return loss[main]
+	}
+	for i := len(a) - 1; i >= 0; i-- {
+		b := &t.branches[i]
+		loss[i] = b.drop(a[i])
+		if len(b.children) > 0 {
+			loss[i] += join(b.children, a[i])
 		}
 	}
-	return most, max(0, most-least)
-}
-
-// step moves the flows by one damped Newton step; false when there is no way down.
-func (t *side) step(a assignment, total float64) bool {
-	direction := t.linear(a, total).flows(total)
-	for i := range direction {
-		direction[i] -= a[i]
+	if len(t.roots) > 0 {
+		join(t.roots, total)
 	}
-	slope := func(share float64) (sum float64) {
-		for i := range t.branches {
-			sum += t.branches[i].drop(a[i]+share*direction[i]) * direction[i]
-		}
-		return sum
-	}
-	first := slope(0)
-	if !(first < 0) {
-		return false
-	}
-	share := wayDown(slope, -first/2)
-	for i := range a {
-		a[i] += share * direction[i]
-	}
-	return share > 0
-}
-
-// wayDown is how much of a step to take: all of it unless that leads up again
-// steeply, else a part near the bottom.
-func wayDown(slope func(float64) float64, steep float64) float64 {
-	low, share := 0.0, 1.0
-	for high, tries := 1.0, 0; tries < 50; tries++ {
-		switch s := slope(share); {
-		case s > steep:
-			high = share
-		case s < -steep && share < 1:
-			low = share
-		default:
-			return share
-		}
-		share = low + (high-low)/2
-	}
-	return low
+	return worst
 }

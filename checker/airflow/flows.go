@@ -2,9 +2,10 @@ package airflow
 
 import (
 	"cmp"
-	"errors"
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -66,25 +67,27 @@ func (s *System) design(flows Flows) (inlet, outlet assignment, err error) {
 }
 
 func (s *System) checkFlows(flows Flows) error {
-	known := 0
+	strange := maps.Clone(flows)
+	check := func(what, id string) error {
+		flow, given := flows[id]
+		delete(strange, id)
+		if !given {
+			return nil
+		}
+		return bounds.Check(fmt.Sprintf("flow of %s %q", what, id), flow, 0, mostFlow)
+	}
 	for _, r := range s.runs {
-		if flow, ok := flows[r.ID]; ok {
-			known++
-			if err := bounds.Check(fmt.Sprintf("flow of run %q", r.ID), flow, 0, mostFlow); err != nil {
-				return err
-			}
+		if err := check("run", r.ID); err != nil {
+			return err
 		}
 	}
 	for _, e := range s.ends {
-		if flow, ok := flows[e.ID]; ok {
-			known++
-			if err := bounds.Check(fmt.Sprintf("flow of end %q", e.ID), flow, 0, mostFlow); err != nil {
-				return err
-			}
+		if err := check("end", e.ID); err != nil {
+			return err
 		}
 	}
-	if known < len(flows) {
-		return errors.New("flows name a run or end that the system does not have")
+	if len(strange) > 0 {
+		return fmt.Errorf("flows of %s are given, expected runs or ends of the system", quoted(slices.Sorted(maps.Keys(strange))))
 	}
 	return nil
 }

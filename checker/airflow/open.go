@@ -19,13 +19,13 @@ func (e *NoResistance) Error() string {
 // NotConverged is a network whose flows were not found in the bounded number of
 // steps. Tests know of none.
 type NotConverged struct {
-	Iterations int
-	Spread     q.Pressure // between the sums of the paths of one side
+	Steps  int
+	Uneven float64 // difference between the ways on from a junction, as a share
 }
 
-// Error tells steps and spread.
+// Error tells steps and difference.
 func (e *NotConverged) Error() string {
-	return fmt.Sprintf("flows did not converge in %d steps, paths still differ by %q", e.Iterations, e.Spread)
+	return fmt.Sprintf("flows did not converge in %d steps, the ways from a junction still differ by %q", e.Steps, q.Ratio(e.Uneven))
 }
 
 // Open is the losses at a total flow, 0 to 100 m3/s, without dampers: air divides so

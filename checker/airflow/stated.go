@@ -48,10 +48,9 @@ func (s StatedLoss) check() error {
 	return nil
 }
 
-// drop is the loss at a flow, against the flow where that is negative.
+// drop is the loss at a flow of zero or more.
 func (s StatedLoss) drop(flow float64) float64 {
-	share := math.Abs(flow) / float64(s.Flow)
-	return math.Copysign(max(0, float64(s.Loss))*math.Pow(share, bounds.Clamp(s.exponent(), 1, 2)), flow)
+	return max(0, float64(s.Loss)) * math.Pow(flow/float64(s.Flow), bounds.Clamp(s.exponent(), 1, 2))
 }
 
 func (s StatedLoss) exponent() float64 {

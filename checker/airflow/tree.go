@@ -19,7 +19,7 @@ type branch struct {
 	stated   []StatedLoss
 }
 
-// drop is the loss at a flow, against it where that is negative.
+// drop is the loss at a flow of zero or more.
 func (b *branch) drop(flow float64) float64 {
 	var sum float64
 	for _, c := range b.conduits {
