@@ -19,26 +19,6 @@ type Flows map[string]q.Flow
 // FlowTolerance is the share by which stated flows may miss each other.
 const FlowTolerance = 0.01
 
-// UnknownFlows are ends whose flow neither is stated nor follows from others.
-type UnknownFlows struct{ Ends []string }
-
-// Error names the ends.
-func (e *UnknownFlows) Error() string {
-	return fmt.Sprintf("%s: flow is not known", quoted(e.Ends))
-}
-
-// FlowMismatch is a stated flow that does not agree with the flows beyond it by
-// more than FlowTolerance.
-type FlowMismatch struct {
-	ID            string // run or end; the fan where both sides differ
-	Stated, Found q.Flow // of the fan: inlet and outlet
-}
-
-// Error gives both flows, in SI.
-func (e *FlowMismatch) Error() string {
-	return fmt.Sprintf("%q: flow %q is stated, the others add up to %q", e.ID, e.Stated, e.Found)
-}
-
 // assignment is the flow of each branch of a side; NaN is not known.
 type assignment []float64
 

@@ -1,9 +1,8 @@
 package airflow
 
 import (
-	"fmt"
+	"slices"
 
-	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
@@ -46,85 +45,22 @@ type EndLoss struct {
 // Closed tells that no air passes the end.
 func (e EndLoss) Closed() bool { return e.Flow == 0 }
 
-// losses gives all figures at known flows.
-func (s *System) losses(inlet, outlet assignment, damped bool) (*Losses, error) {
-	in, err := s.sideLosses(&s.inlet, inlet, damped)
-	if err != nil {
-		return nil, err
-	}
-	out, err := s.sideLosses(&s.outlet, outlet, damped)
-	if err != nil {
-		return nil, err
-	}
-	flow := max(inlet.sum(s.inlet.roots), outlet.sum(s.outlet.roots))
-	return &Losses{Flow: q.Flow(flow), Pressure: in.Pressure + out.Pressure, Inlet: in, Outlet: out}, nil
-}
-
-func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error) {
-	var loss SideLoss
-	sums := make([]q.Pressure, len(t.branches))
-	paths := make([][]string, len(t.branches))
-	for i, b := range t.branches {
-		if b.parent >= 0 {
-			sums[i], paths[i] = sums[b.parent], paths[b.parent]
-		}
-		if b.run < 0 {
-			e := s.endLoss(b, a[i], sums[i], paths[i])
-			loss.add(e)
-			continue
-		}
-		r, err := s.runLoss(b, a[i])
-		if err != nil {
-			return SideLoss{}, err
-		}
-		loss.Runs = append(loss.Runs, r)
-		sums[i] += r.Loss
-		paths[i] = append(paths[i][:len(paths[i]):len(paths[i])], r.ID)
-	}
-	for i := range loss.Ends {
-		if damped {
-			loss.Ends[i].Damper = loss.Pressure - loss.Ends[i].Sum
+// Run finds a run of either side by its id.
+func (l *Losses) Run(id string) (RunLoss, bool) {
+	for _, r := range slices.Concat(l.Inlet.Runs, l.Outlet.Runs) {
+		if r.ID == id {
+			return r, true
 		}
 	}
-	return loss, nil
+	return RunLoss{}, false
 }
 
-// add notes an end; the first of the greatest loss is critical.
-func (l *SideLoss) add(e EndLoss) {
-	l.Ends = append(l.Ends, e)
-	if l.Critical == "" || e.Sum > l.Pressure {
-		l.Critical, l.Pressure = e.ID, e.Sum
-	}
-}
-
-func (s *System) endLoss(b branch, flow float64, before q.Pressure, path []string) EndLoss {
-	e := EndLoss{ID: b.id, Flow: q.Flow(flow), Path: path}
-	e.Stated, e.Loss = statedAt(b.stated, flow)
-	e.Sum = before + e.Loss
-	return e
-}
-
-func (s *System) runLoss(b branch, flow float64) (RunLoss, error) {
-	r := RunLoss{ID: b.id, Flow: q.Flow(flow)}
-	for i, section := range s.runs[b.run].Sections {
-		loss := section.lossAt(b.conduits[i], flow)
-		if err := bounds.Check("velocity", loss.Velocity, 0, mostVelocity); err != nil {
-			return RunLoss{}, fmt.Errorf("run %q, section %d: %w", b.id, i+1, err)
+// End finds an end of either side by its id.
+func (l *Losses) End(id string) (EndLoss, bool) {
+	for _, e := range slices.Concat(l.Inlet.Ends, l.Outlet.Ends) {
+		if e.ID == id {
+			return e, true
 		}
-		r.Sections = append(r.Sections, loss)
-		r.Loss += loss.Total
 	}
-	var stated q.Pressure
-	r.Stated, stated = statedAt(b.stated, flow)
-	r.Loss += stated
-	return r, nil
-}
-
-func statedAt(losses []StatedLoss, flow float64) (results []StatedResult, sum q.Pressure) {
-	for _, l := range losses {
-		p := q.Pressure(l.drop(flow))
-		results = append(results, StatedResult{l, q.Flow(flow), p})
-		sum += p
-	}
-	return results, sum
+	return EndLoss{}, false
 }
