@@ -55,16 +55,14 @@ func TestCompleteSystemOfTheHandbook(t *testing.T) {
 	f, s, flows := readBranched(t)
 	loss, err := s.Design(flows)
 	require.NoError(t, err)
-	got := map[string]RunLoss{}
-	for _, r := range loss.Outlet.Runs {
-		got[r.ID] = r
-	}
 	for _, r := range f.Run {
-		g := got[r.ID].Sections[0]
+		got, found := loss.Run(r.ID)
+		require.True(t, found, r.ID)
+		g := got.Sections[0]
 		assert.InDelta(t, r.Velocity, float64(g.Velocity), 0.06, r.ID)
 		assert.InDelta(t, r.VelocityPressure, float64(g.VelocityPressure), 1, r.ID)
 		if r.Total > 0 {
-			assert.InDelta(t, r.Total, float64(got[r.ID].Loss), 3, r.ID)
+			assert.InDelta(t, r.Total, float64(got.Loss), 3, r.ID)
 			continue
 		}
 		assert.InDelta(t, r.Friction, float64(g.Straight), 1, r.ID)
@@ -81,17 +79,17 @@ func TestCompleteSystemOfTheHandbook(t *testing.T) {
 	assert.Equal(t, SideLoss{}, loss.Inlet)
 	assert.Equal(t, []string{"a", "b", "c", "d", "e", "f"}, endOf(t, loss, "D").Path)
 	assert.InDelta(t, 1.52, float64(loss.Flow), 1e-12)
+	_, found := loss.Run("A")
+	assert.False(t, found)
+	_, found = loss.End("a")
+	assert.False(t, found)
 }
 
 func endOf(t testing.TB, l *Losses, id string) EndLoss {
 	t.Helper()
-	for _, e := range append(l.Inlet.Ends, l.Outlet.Ends...) {
-		if e.ID == id {
-			return e
-		}
-	}
-	require.Fail(t, "no end", id)
-	return EndLoss{}
+	e, found := l.End(id)
+	require.True(t, found, id)
+	return e
 }
 
 func pipe(t testing.TB, id, from, to string, d, length q.Length) Run {
