@@ -69,14 +69,16 @@ func (b *building) shorter(known strand, from, to *end, first, last int) strand 
 }
 
 // bulges tells whether an end cannot be laid flat beside a corner as what it is:
-// a disc on a wall that the corner does not lie in line with.
+// a disc on a wall that the corner does not lie in line with, or one that reaches
+// beyond the corner.
 func (e *end) bulges(corner vec) bool {
 	if !e.round {
 		return false
 	}
 	s := e.flat.(segment)
-	_, way := straightTo(s.a, s.b)
-	return math.Abs(turnOf(way, corner.minus(s.a))) > joint*joint
+	length, way := straightTo(s.a, s.b)
+	away := corner.minus(between(s.a, s.b, 0.5)).length()
+	return math.Abs(turnOf(way, corner.minus(s.a))) > joint*joint || away < length/2
 }
 
 // laidFlat is an end in the plane of the walls laid flat: x is the way on the plan

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"fmt"
+	"math"
 	"testing"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -64,5 +66,59 @@ func BenchmarkWholeSite(b *testing.B) {
 				}
 			}
 		}
+	}
+}
+
+// tower is a round house of many walls.
+func tower(corners int, radius, top float64) []*design.Wall {
+	list := make([][2]float64, corners)
+	for i := range list {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(corners))
+		list[i] = [2]float64{radius * cos, radius * sin}
+	}
+	return footprint(list, top)
+}
+
+func BenchmarkTaut(b *testing.B) {
+	walls := rectangular(12, 8, 3)
+	hood := opening("hood", round(on(walls[0], 10, 2), 0.2))
+	type pair struct {
+		name  string
+		walls []*design.Wall
+		a, b  any
+	}
+	cases := []pair{
+		{"hood around a corner", walls, hood, opening("o", round(on(walls[1], 2, 1.5), 0.2))},
+		{"window around a corner", walls, hood, window("w", sides(on(walls[1], 2, 1.5), 1, 1))},
+		{"flue on the roof", walls, hood, source("s", round(roof(6, 3, 3), 0.3))},
+		{"hood on the other side", walls, hood, opening("o", round(on(walls[2], 7, 1), 0.2))},
+		{"lot line on the other side", walls, hood, lotLine("l", at(-50, 10), at(50, 10))},
+		{"nothing in the way", walls, hood, source("s", ground(3, -3, 0))},
+	}
+	for _, corners := range []int{12, 50, 200} {
+		walls := tower(corners, 5, 3)
+		far := opening("o", round(on(walls[corners/2+corners/20], 0.07, 2), 0.1))
+		cases = append(cases, pair{fmt.Sprintf("tower of %d walls", corners), walls, opening("o", round(on(walls[0], 0.07, 2), 0.1)), far})
+	}
+	for _, c := range cases {
+		b.Run(c.name, func(b *testing.B) {
+			s := New(&design.Design{Walls: c.walls})
+			for b.Loop() {
+				if _, err := s.TautMeasure(c.a, c.b); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+func BenchmarkBuilding(b *testing.B) {
+	for _, corners := range []int{4, 12, 50, 200} {
+		d := &design.Design{Walls: tower(corners, 5, 3)}
+		b.Run(fmt.Sprintf("%d walls", corners), func(b *testing.B) {
+			for b.Loop() {
+				newBuilding(d)
+			}
+		})
 	}
 }

@@ -79,8 +79,12 @@ func (b *building) close(r *reading, walls []*design.Wall) {
 		r.fail("the walls run clockwise seen from above, expected counter-clockwise")
 		return
 	}
-	b.findCorners()
 	b.findGaps()
+	if i, k, meet := b.meeting(); meet {
+		r.fail("%s crosses or touches %s, expected walls that meet at their ends only", design.Label(walls[i]), design.Label(walls[k]))
+		return
+	}
+	b.findCorners()
 }
 
 func (b *building) findGaps() {
@@ -91,6 +95,23 @@ func (b *building) findGaps() {
 		}
 		b.gaps = append(b.gaps, gaps)
 	}
+}
+
+// meeting finds two walls that share more than a corner.
+func (b *building) meeting() (first, second int, found bool) {
+	n := len(b.walls)
+	for i, w := range b.walls {
+		next := b.walls[(i+1)%n]
+		if w.toPoint(next.b).gap <= rounding || next.toPoint(w.a).gap <= rounding {
+			return i, (i + 1) % n, true // one folds back over the other
+		}
+		for k := range i {
+			if beside := k == i-1 || k == 0 && i == n-1; !beside && b.gaps[i][k] <= rounding {
+				return i, k, true
+			}
+		}
+	}
+	return 0, 0, false
 }
 
 func (b *building) signedArea() float64 {

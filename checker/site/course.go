@@ -32,8 +32,8 @@ func (c crossed) half() vec        { return c.wall.b.minus(c.wall.a).times(0.5) 
 // newCourse settles what need not be searched for.
 func newCourse(from, to leg, over ...crossed) course {
 	c := course{from: from, to: to, over: over}
-	c.cut[0] = c.from.centred(over[0].wall)
-	c.cut[1] = c.to.centred(over[len(over)-1].wall)
+	c.cut[0] = c.from.centred(over[0])
+	c.cut[1] = c.to.centred(over[len(over)-1])
 	if !c.from.end.round && !c.to.end.round {
 		c.settleHeights()
 	}
@@ -42,11 +42,11 @@ func newCourse(from, to leg, over ...crossed) course {
 
 // centred puts the centre of a disc in its place where a string leaves it along
 // its wall, and gives its radius. Such a string is part of the one from the centre.
-func (l *leg) centred(wall segment) float64 {
+func (l *leg) centred(first crossed) float64 {
 	if !l.end.round {
 		return 0
 	}
-	bulges := l.end.bulges(wall.a) || l.end.bulges(wall.b)
+	bulges := l.end.bulges(first.wall.a) || l.end.bulges(first.wall.b) || l.end.high > first.top
 	if len(l.corners) > 0 {
 		bulges = l.end.bulges(l.corners[0])
 	}

@@ -45,15 +45,16 @@ func endOf(p piece) end {
 		return endOfDisc(p)
 	}
 	r := p.(region)
-	low, high := r.corners[0][2], r.corners[2][2]
+	low := r.corners[0][2]
 	if r.isLevel() {
 		flat := region{make([]vec, len(r.corners)), up}
 		for i, c := range r.corners {
 			flat.corners[i] = c.onPlan()
 		}
-		return end{body: r, flat: flat, low: low, high: high}
+		return end{body: r, flat: flat, low: low, high: low}
 	}
-	return end{body: r, flat: segment{r.corners[0].onPlan(), r.corners[1].onPlan()}, low: low, high: high, outward: r.normal}
+	base := segment{r.corners[0].onPlan(), r.corners[1].onPlan()}
+	return end{body: r, flat: base, low: low, high: r.corners[2][2], outward: r.normal}
 }
 
 func endOfDisc(d disc) end {

@@ -105,3 +105,68 @@ func FuzzDistance(f *testing.F) {
 		}
 	})
 }
+
+func (n *numbers) house() []*design.Wall {
+	corners := make([][2]float64, 3+n.next()%6)
+	for i := range corners {
+		corners[i] = [2]float64{n.length(), n.length()}
+	}
+	return footprint(corners, 1+math.Abs(float64(int8(n.next()))), 3)
+}
+
+// FuzzTaut looks for houses and things between which no string can be found, or
+// one that cannot be.
+func FuzzTaut(f *testing.F) {
+	f.Add([]byte{})
+	f.Add([]byte{1, 0, 0, 0, 0, 40, 0, 0, 0, 40, 0, 40, 0, 0, 0, 40, 0, 3, 0, 1, 20, 0, 8, 0, 1, 0, 2, 20, 0, 10, 0, 1, 0})
+	f.Add([]byte{5, 0, 0, 0, 0, 40, 0, 0, 0, 40, 0, 40, 0, 20, 0, 40, 0, 20, 0, 10, 0, 8, 0, 10, 0, 8, 0, 40, 0, 0, 0, 40, 0, 9, 1, 0, 3, 20, 0, 8, 0, 3, 0, 6, 20, 0, 10, 0, 2, 0})
+	f.Add([]byte{1, 0, 0, 0, 0, 40, 0, 0, 0, 40, 0, 40, 0, 0, 0, 40, 0, 3, 1, 1, 12, 0, 12, 0, 12, 0, 0, 4, 0, 2, 4, 3, 250, 0, 250, 0, 60, 0, 250, 0, 60, 0, 60, 0, 0, 0, 2})
+	f.Fuzz(func(t *testing.T, bytes []byte) {
+		n := &numbers{bytes}
+		walls := n.house()
+		thing := func(id string) *design.Source {
+			p := n.placement()
+			if p.Wall != nil { // one of the house, and on it
+				w := walls[int(n.next())%len(walls)]
+				length := math.Hypot(float64(w.To.X-w.From.X), float64(w.To.Y-w.From.Y))
+				p.Wall = &design.Link[design.Wall]{ID: w.ID, To: w}
+				p.FromLeft = metres(length * float64(n.next()) / 255)
+			}
+			return source(id, p)
+		}
+		a, b := thing("a"), thing("b")
+		s := New(&design.Design{Walls: walls})
+		there, err := s.TautMeasure(a, b)
+		back, backErr := s.TautMeasure(b, a)
+		if (err == nil) != (backErr == nil) {
+			t.Fatalf("one way %v, the other %v", err, backErr)
+		}
+		if err != nil {
+			return
+		}
+		straight, err := s.Measure(a, b)
+		if err != nil {
+			t.Fatal(err)
+		}
+		reach := vec(there.From).length() + vec(there.To).length()
+		for _, w := range walls {
+			if far := math.Hypot(float64(w.From.X), float64(w.From.Y)); far <= 2*farthest {
+				reach += far // farther than that, it was not looked at
+			}
+		}
+		scale := 1e-6 + 1e-9*reach
+		length := float64(there.Length)
+		drawn := 0.0
+		for i := 1; i < len(there.Path); i++ {
+			drawn += vec(there.Path[i]).minus(vec(there.Path[i-1])).length()
+		}
+		switch {
+		case !(length >= float64(straight.Length)-scale && length <= 1000*farthest):
+			t.Fatalf("found %g m, %g m straight", length, straight.Length)
+		case !(math.Abs(length-float64(back.Length)) <= scale):
+			t.Fatalf("one way %g m, the other %g m", length, back.Length)
+		case there.Placed && !(math.Abs(drawn-length) <= scale):
+			t.Fatalf("%g m, drawn as %g m", length, drawn)
+		}
+	})
+}

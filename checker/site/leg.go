@@ -77,13 +77,14 @@ func (l leg) reach(x []float64, to vec) reached {
 	return r
 }
 
-// straightTo is the length and the direction of a way; none for a way without
-// length.
+// straightTo is the length and the direction of a way. One that is no longer than
+// its rounding has no direction: it would lead a search astray, while none leaves a
+// slope that is right but for that rounding.
 func straightTo(from, to vec) (float64, vec) {
 	way := to.minus(from)
 	length := way.length()
-	if length == 0 {
-		return 0, vec{}
+	if length <= rounding {
+		return length, vec{}
 	}
 	return length, way.times(1 / length)
 }

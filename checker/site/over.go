@@ -38,14 +38,16 @@ func (s strand) turned() strand {
 // below.
 type candidate struct {
 	least    float64
-	from, to edge
+	from, to *edge
 }
 
 // down is the way from above the footprint over one wall.
 func (b *building) down(from, to *end, known strand) strand {
-	start := edge{leg: leg{end: from, overAir: true}, wall: -1}
+	start := &edge{leg: leg{end: from, overAir: true}, wall: -1}
 	var list []candidate
-	for _, e := range b.edges(to, known.length) {
+	edges := b.edges(to, known.length)
+	for i := range edges {
+		e := &edges[i]
 		first := math.Hypot(from.flat.toSegment(b.walls[e.wall]).gap, max(0, b.tops[e.wall]-from.high))
 		if least := first + e.whole; least < known.length {
 			list = append(list, candidate{least, start, e})
@@ -58,9 +60,10 @@ func (b *building) down(from, to *end, known strand) strand {
 // leave the plane of that wall.
 func (b *building) across(from, to *end, known strand) strand {
 	var list []candidate
-	last := b.edges(to, known.length)
-	for _, f := range b.edges(from, known.length) {
-		for _, l := range last {
+	first, last := b.edges(from, known.length), b.edges(to, known.length)
+	for i := range first {
+		for k := range last {
+			f, l := &first[i], &last[k]
 			if f.wall == l.wall || f.whole+l.whole >= known.length {
 				continue
 			}

@@ -2,6 +2,7 @@ package site
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -66,7 +67,11 @@ func (c change) of(l lot) lot {
 			from, to = to, from
 		}
 		walls[w] = wall(w.ID, &from, &to, float64(*w.Grade)+c.lift)
+		walls[w].Height = w.Height
 		moved.walls = append(moved.walls, walls[w])
+	}
+	if c.mirrored {
+		slices.Reverse(moved.walls)
 	}
 	for _, thing := range l.things {
 		moved.things = append(moved.things, c.thing(thing, walls))

@@ -113,10 +113,46 @@ func TestAStringToWhatStandsHighOnTheRoof(t *testing.T) {
 	m = taut(t, walls, hood, lot)
 	assert.InDelta(t, 1+8+2, float64(m.Length), 1e-6, "up, and level over the house")
 	assert.InDelta(t, 10, distance(t, hood, lot), 1e-12)
+	skylight := window("skylight", sides(roof(6, 4, 3), 2, 1))
+	assert.InDelta(t, math.Hypot(1, 1+3.5), float64(taut(t, walls, hood, skylight).Length), 1e-6)
 	flue, vent := source("flue", roof(4, 3, 3.2)), source("vent", roof(9, 6, 4))
 	m = taut(t, walls, flue, vent)
 	assert.InDelta(t, distance(t, flue, vent), float64(m.Length), 1e-12)
 	assert.False(t, m.Through)
+}
+
+// Two walls in one line, with a bay between them that hides the one from the other.
+func TestAStringAroundABay(t *testing.T) {
+	walls := footprint([][2]float64{{0, 0}, {4, 0}, {4, -2}, {8, -2}, {8, 0}, {12, 0}, {12, 8}, {0, 8}}, 50)
+	around := 4 + math.Hypot(4, 2) + 3
+	m := taut(t, walls, source("a", on(walls[0], 2, 2)), source("b", on(walls[5], 3, 2)))
+	assert.InDelta(t, math.Hypot(2, 2)+around, float64(m.Length), 1e-12)
+	m = taut(t, walls, opening("a", round(on(walls[0], 2, 2), 0.4)), opening("b", round(on(walls[5], 3, 2), 0.2)))
+	assert.InDelta(t, math.Hypot(1.8, 2)+around-0.1, float64(m.Length), 1e-8, "level from the side of the disc")
+	m = taut(t, walls, opening("a", round(on(walls[0], 2, 2), 0.4)), opening("c", round(on(walls[4], 3, 2), 0.4)))
+	assert.InDelta(t, math.Hypot(1.8, 2)+4+math.Hypot(2.8, 2), float64(m.Length), 1e-8)
+}
+
+// The straight line between two vents behind parapets meets these where it crosses
+// a court; over them, no string is known to be longer.
+func TestAStringBetweenTwoWings(t *testing.T) {
+	walls := horseshoe(4)
+	a, b := source("a", roof(1.5, 6, 3.2)), source("b", roof(8.5, 6, 3.4))
+	m, err := New(&design.Design{Walls: walls}).TautMeasure(a, b)
+	require.NoError(t, err)
+	assert.True(t, m.Through)
+	assert.InDelta(t, distance(t, a, b), float64(m.Length), 1e-12)
+}
+
+func TestALineThroughAnInsideCornerIsInside(t *testing.T) {
+	b := New(&design.Design{Walls: horseshoe(4)}).building()
+	inside := b.indoors(segment{vec{2, -2, 0}, vec{12, 8, 0}}) // by way of 7, 3
+	require.Len(t, inside, 1)
+	assert.InDelta(t, 0.2, inside[0].from, 1e-12)
+	assert.InDelta(t, 0.8, inside[0].to, 1e-12)
+	assert.Empty(t, b.indoors(segment{vec{-3, 0, 0}, vec{14, 0, 0}}), "along the south wall")
+	assert.Empty(t, b.indoors(segment{vec{8, 10, 0}, vec{2, 10, 0}}), "beside it")
+	assert.Len(t, b.indoors(segment{vec{-1, 6, 0}, vec{11, 6, 0}}), 2, "through both wings")
 }
 
 // H. E. Dudeney's spider and fly, 1903: a room of 30 ft by 12 ft by 12 ft, and 40 ft
