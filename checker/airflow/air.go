@@ -27,8 +27,8 @@ type Air struct {
 // 2021, chapter 21, text of equation 9 and equation 21.
 func StandardAir() Air { return Air{1.204, 1.813e-5} }
 
-// AirAt is dry air of a temperature at an elevation, -1000 m to 9000 m, in the
-// standard atmosphere. Density is p/(R T), see moistair.AirDensity; viscosity is
+// AirAt is dry air of a temperature, -70 C to 60 C, at an elevation, -1000 m to
+// 9000 m, in the standard atmosphere. Density is p/(R T), see moistair.AirDensity; viscosity is
 // Sutherland's law, 1.458e-6 T^1.5/(T + 110.4) Pa s, with the constants of the
 // U.S. Standard Atmosphere 1976. Humid air is lighter by less than 1 % in houses.
 func AirAt(elevation q.Length, t q.Temperature) (Air, error) {

@@ -12,7 +12,8 @@ import (
 // StatedLoss is a loss given by its maker at one flow, of a hood, grille, valve,
 // filter or coil: Loss (Q/Flow)^Exponent. Loss is from 0 to 100 kPa, Flow from
 // 0.01 L/s to 100 m3/s, Exponent from 1 to 2; left zero it is 2. Hoods and grilles
-// have 2, filters and coils come near 1. Source: ASHRAE Fundamentals 2021, chapter
+// have 2, filters and coils come near 1. Loss is that in the air of the system; the
+// Pressure of a FanLaw of density makes it from a figure for standard air. Source: ASHRAE Fundamentals 2021, chapter
 // 21, section 4, that coils and filters depart from the square; the exponents are
 // from memory.
 type StatedLoss struct {
