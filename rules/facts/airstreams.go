@@ -52,6 +52,7 @@ func sideNamed(name string) (side, error) {
 type system struct {
 	*airflow.System
 	flows airflow.Flows
+	air   airflow.Air
 }
 
 const (
@@ -82,7 +83,7 @@ func (f *Facts) ducts(unit *design.Ventilator, s side) result[system] {
 				return system{}, err
 			}
 			built, err := airflow.NewSystem(air, unit.ID, l.runs, l.ends)
-			return system{built, l.flows}, err
+			return system{built, l.flows, air}, err
 		}
 	})
 }
@@ -178,7 +179,7 @@ func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Opera
 			w.lack(document.Missing{Ref: unit.Ref, Key: key})
 		}
 		return func() (*airflow.Operation, error) {
-			curve, err := curveOf(points)
+			curve, err := curveOf(points, built.air)
 			if err != nil {
 				return nil, err
 			}

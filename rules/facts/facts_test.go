@@ -257,6 +257,28 @@ func TestHousePressure(t *testing.T) {
 	assert.InDelta(t, closed(-360), float64(worst), 1e-9) // the hood, and the supply fan stopped
 }
 
+// Without a ventilator the hood still pulls.
+func TestWorstPressureWithoutVentilator(t *testing.T) {
+	begin, end := strings.Index(flat, "[[ventilator]]"), strings.Index(flat, "[[opening]]")
+	ducts, appliance := strings.Index(flat, "[[duct]]"), strings.Index(flat, "[[appliance]]")
+	d, problems := design.Load("flat", []byte(flat[:begin]+flat[end:ducts]+flat[appliance:]))
+	require.Empty(t, problems)
+	worst, err := Of(d).ruleWorstPressure()
+	require.NoError(t, err)
+	assert.InDelta(t, -50*math.Pow(300.0/600, 1/0.65), float64(worst), 1e-9)
+}
+
+// A fan gives less pressure in thin air.
+func TestFanAtElevation(t *testing.T) {
+	low, unit := factsOf(t, flat)
+	atSea, err := low.ruleDelivered(unit, "supply")
+	require.NoError(t, err)
+	high, unit := factsOf(t, strings.Replace(flat, `elevation = "0 ft"`, `elevation = "7000 ft"`, 1))
+	thin, err := high.ruleDelivered(unit, "supply")
+	require.NoError(t, err)
+	assert.Less(t, float64(thin), float64(atSea))
+}
+
 func TestDefrostAndSettings(t *testing.T) {
 	more := strings.Replace(flat, "power = \"50 W\"", `power = "50 W"
 frost_protection = "supply-fan-off"

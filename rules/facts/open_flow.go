@@ -20,7 +20,7 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 			w.lack(document.Missing{Ref: unit.Ref, Key: key})
 		}
 		return func() (*airflow.Operation, error) {
-			curve, err := curveOf(points)
+			curve, err := curveOf(points, built.air)
 			if err != nil {
 				return nil, err
 			}
@@ -29,12 +29,21 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 	})
 }
 
-func curveOf(points []design.FanPoint) (airflow.Curve, error) {
+// curveOf is the fan curve, stated for standard air, in the air of the site.
+func curveOf(points []design.FanPoint, air airflow.Air) (airflow.Curve, error) {
 	list := make([]airflow.Point, len(points))
 	for i, p := range points {
 		list[i] = airflow.Point{Flow: p.Flow, Pressure: p.Pressure}
 	}
-	return airflow.NewCurve(list...)
+	rated, err := airflow.NewCurve(list...)
+	if err != nil {
+		return rated, err
+	}
+	law, err := airflow.Density(airflow.StandardAir().Density, air.Density)
+	if err != nil {
+		return rated, err
+	}
+	return law.Curve(rated)
 }
 
 // openFlow is what a terminal gets when no balancing damper is set.

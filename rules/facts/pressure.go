@@ -55,6 +55,9 @@ func (f *Facts) worstPressure() result[q.Pressure] {
 				worst = append(worst, f.withExhausts(w, s, local))
 			}
 		}
+		if len(worst) == 0 { // no ventilator: the exhausts alone
+			worst = append(worst, f.withExhausts(w, states()[0], local))
+		}
 		return func() (q.Pressure, error) { return deepest(law(), worst) }
 	})
 }

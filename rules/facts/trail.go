@@ -38,13 +38,17 @@ type result[T any] struct {
 
 // get gives the value as functions of rules do: what cannot be computed is for a
 // person to judge.
-func (r result[T]) get() (T, error) {
+func (r result[T]) get() (T, error) { return r.value, forAPerson(r.err) }
+
+// forAPerson leaves an error that names missing inputs as it is; any other is
+// something that a person must judge.
+func forAPerson(err error) error {
 	var many document.MissingAll
 	var one *document.Missing
-	if r.err == nil || errors.As(r.err, &many) || errors.As(r.err, &one) {
-		return r.value, r.err
+	if err == nil || errors.As(err, &many) || errors.As(err, &one) {
+		return err
 	}
-	return r.value, &expression.Undetermined{Reason: r.err.Error()}
+	return &expression.Undetermined{Reason: err.Error()}
 }
 
 // working gathers what a line computes with.
