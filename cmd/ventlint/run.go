@@ -26,10 +26,11 @@ type machine struct {
 	getenv         func(string) string
 	now            func() time.Time
 	terminal       bool // stdout shows on one
+	watched        bool // stderr shows on one
 }
 
 func here() machine {
-	return machine{os.Stdin, os.Stdout, os.Stderr, os.Getenv, time.Now, isatty.IsTerminal(os.Stdout.Fd())}
+	return machine{os.Stdin, os.Stdout, os.Stderr, os.Getenv, time.Now, isatty.IsTerminal(os.Stdout.Fd()), isatty.IsTerminal(os.Stderr.Fd())}
 }
 
 // errFound ends a command that did its work and found something.
@@ -75,7 +76,7 @@ func commands(m machine) *cobra.Command {
 	root.SetHelpTemplate(helpText)
 	root.SetHelpCommand(helpCommand())
 	root.CompletionOptions.HiddenDefaultCmd = true
-	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), starterCommand(m), versionCommand(m))
+	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), impactCommand(m), starterCommand(m), versionCommand(m))
 	return root
 }
 

@@ -1,0 +1,130 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"os"
+	"runtime"
+	"slices"
+	"sync"
+	"sync/atomic"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/impact"
+)
+
+// findDesigns lists the designs of some paths in the order of their names.
+func findDesigns(paths []string) ([]input, error) {
+	if slices.Contains(paths, "-") {
+		return nil, fmt.Errorf("found -, expected files or folders: designs are known by their names here")
+	}
+	inputs, err := find(paths, "")
+	slices.SortFunc(inputs, func(a, b input) int { return cmp.Compare(a.name, b.name) })
+	return inputs, err
+}
+
+// judgeAll judges designs on all cores. Only the tallies are kept.
+func judgeAll(m machine, c *impact.Comparison, inputs []input, longest int) *impact.Tally {
+	workers := runtime.GOMAXPROCS(0)
+	tallies := make([]*impact.Tally, workers)
+	progress := newProgress(m, len(inputs))
+	var next atomic.Int64
+	var wait sync.WaitGroup
+	for k := range workers {
+		tallies[k] = c.NewTally(longest)
+		wait.Go(func() {
+			for i := next.Add(1) - 1; int(i) < len(inputs); i = next.Add(1) - 1 {
+				judgeOne(m, c, inputs[i], tallies[k])
+				progress.step()
+			}
+		})
+	}
+	wait.Wait()
+	progress.end()
+	for _, t := range tallies[1:] {
+		tallies[0].Merge(t)
+	}
+	return tallies[0]
+}
+
+func judgeOne(m machine, c *impact.Comparison, in input, t *impact.Tally) {
+	source, err := in.read(m.stdin)
+	if err != nil {
+		t.Fail(in.name, "could not be read: "+err.Error())
+		return
+	}
+	d, problems := design.Load(in.name, source)
+	if len(problems) > 0 {
+		p := problems[0]
+		text := fmt.Sprintf("%d:%d: %s", p.Position.Line, p.Position.Column, p.Message)
+		if more := len(problems) - 1; more > 0 {
+			text += fmt.Sprintf(" (and %d more)", more)
+		}
+		t.Fail(in.name, text)
+		return
+	}
+	t.Add(c, c.Judge(in.name, d))
+}
+
+// progress tells a watching person how far the work has come.
+type progress struct {
+	to         io.Writer // nil where nobody watches
+	all, every int
+	lock       sync.Mutex
+	done       int
+}
+
+func newProgress(m machine, all int) *progress {
+	p := &progress{all: all, every: max(1, all/200)}
+	if m.watched {
+		p.to = m.stderr
+	}
+	return p
+}
+
+func (p *progress) step() {
+	p.lock.Lock()
+	defer p.lock.Unlock()
+	if p.done++; p.to != nil && p.done%p.every == 0 {
+		fmt.Fprintf(p.to, "\r%d of %d designs", p.done, p.all)
+	}
+}
+
+// end leaves an empty line behind.
+func (p *progress) end() {
+	if p.to != nil {
+		fmt.Fprintf(p.to, "\r%*s\r", len(fmt.Sprintf("%d of %d designs", p.all, p.all)), "")
+	}
+}
+
+// mergeParts reads the json of all parts of a comparison.
+func mergeParts(paths []string) (*impact.Document, error) {
+	var parts []*impact.Document
+	for _, path := range paths {
+		source, err := readReport(path)
+		if err != nil {
+			return nil, err
+		}
+		part, err := impact.Read(source)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", path, err)
+		}
+		parts = append(parts, part)
+	}
+	return impact.Merge(parts)
+}
+
+// readReport reads a file that this program wrote, within bounds.
+func readReport(path string) ([]byte, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, plain(err)
+	}
+	defer file.Close()
+	source, err := io.ReadAll(io.LimitReader(file, largestBaseline+1))
+	if err == nil && len(source) > largestBaseline {
+		err = fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestBaseline>>20)
+	}
+	return source, plain(err)
+}
