@@ -17,11 +17,12 @@ import (
 // resultOf prints a judgement in the design's units and gives it its place.
 func resultOf(r *Report, f *facts.Facts, pack *rules.Effective, rule *rules.Compiled, j rules.Judgement) Result {
 	result := Result{Rule: &rule.Rule, Pack: rule.Pack, Outcome: j.Outcome, Message: j.Message, Remedy: j.Remedy,
-		Subjects: subjects(rule, j), Limits: limits(pack, rule, r.Units), measures: rule.Measures()}
+		Subjects: subjects(rule, j), Limits: limits(pack, rule, r.Units), measures: len(rule.Distances()) > 0}
 	result.Advice = advice(rule, result.Limits)
 	if j.Reason != "" {
 		result.Reasons = []string{j.Reason}
 	}
+	result.Reasons = append(result.Reasons, throughBuilding(f, rule, j, r.Units)...)
 	result.Comparisons = comparisons(j, r.Units)
 	result.Missing = missing(j)
 	result.Inputs = inputs(j)

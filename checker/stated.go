@@ -2,27 +2,48 @@ package checker
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/site"
 	"github.com/ventlint/ventlint/rules"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
 // stated tells which dimensions of a drawing stood in for geometry.
 func stated(f *facts.Facts, rule *rules.Compiled, things []any) []string {
-	if !rule.Measures() {
-		return nil
-	}
-	var list []string
+	var used []*design.StatedDistance
 	for i := range things {
 		for k := range things[:i] {
-			if s := f.Site.Stated(things[k], things[i]); s != nil {
-				list = append(list, statement(s))
+			for _, function := range rule.Distances() {
+				s := drawing(f.Site, function, things[k], things[i])
+				if s != nil && !slices.Contains(used, s) {
+					used = append(used, s)
+				}
 			}
 		}
 	}
+	var list []string
+	for _, s := range used {
+		list = append(list, statement(s))
+	}
 	return list
+}
+
+// drawing is the dimension that a function of rules took in place of geometry;
+// nil when it computed.
+func drawing(s *site.Site, function string, a, b any) *design.StatedDistance {
+	var m site.Measurement
+	switch function {
+	case "distance", "taut":
+		m, _ = s.Measure(a, b)
+	case "horizontal":
+		m, _ = s.MeasurePlan(a, b)
+	case "rise":
+		return s.StatedRise(a, b)
+	}
+	return m.Stated
 }
 
 func statement(s *design.StatedDistance) string {

@@ -70,6 +70,7 @@ func (c *Compiled) change(by *Change, pack *Pack, bases map[string]Owned[*Base],
 	text(l, "title", &c.Title, by.Title)
 	text(l, "when", &c.When, by.When)
 	text(l, "require", &c.Require, by.Require)
+	text(l, "judge_when", &c.JudgeWhen, by.JudgeWhen)
 	text(l, "says", &c.Says, by.Says)
 	text(l, "remedy", &c.Remedy, by.Remedy)
 	text(l, "caution", &c.Caution, by.Caution)
@@ -121,7 +122,7 @@ func lay[T comparable](l laying, key string, to *T, from *T) bool {
 	*to = *from
 	l.rule.Given[key] = l.pack.Head.ID
 	switch key {
-	case "when", "require", "judge", "due":
+	case "when", "require", "judge", "judge_when", "due":
 		l.rule.Reached = append(l.rule.Reached, key)
 	}
 	return true

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"errors"
 	"regexp"
 	"slices"
 	"sync"
@@ -29,6 +30,7 @@ type Compiled struct {
 	each    []ranged
 	when    *expression.Condition // nil: always
 	require *expression.Condition
+	judging *expression.Condition // of judge_when; nil: never
 	says    *expression.Template
 	remedy  *expression.Template
 }
@@ -57,7 +59,7 @@ var language = sync.OnceValue(func() *expression.Language {
 func newCompiled(r *Rule, pack *Pack, bases map[string]Owned[*Base]) *Compiled {
 	c := &Compiled{Rule: *r, Pack: pack.Head.ID, base: pack.Head.DefaultBase, Given: map[string]string{}, places: map[string]origin{}}
 	c.Samples = settled(r.Samples, home{bases, pack.Head.DefaultBase, pack})
-	for _, key := range []string{"when", "require", "says", "remedy", "each"} {
+	for _, key := range []string{"when", "require", "judge_when", "says", "remedy", "each"} {
 		c.places[key] = origin{r.Ref, pack.Name}
 	}
 	return c
@@ -120,17 +122,33 @@ func (c *Compiled) compile(names expression.Names, e *Effective, report *mistake
 	}
 	c.require, err = l.Condition(c.Require, names)
 	c.report("require", err, e, report)
+	c.compileJudging(l, e, report)
 	c.says, err = l.Template(c.Says, names)
 	c.report("says", err, e, report)
 	c.remedy, err = l.Template(c.Remedy, names)
 	c.report("remedy", err, e, report)
 }
 
+func (c *Compiled) compileJudging(l *expression.Language, e *Effective, report *mistakes) {
+	c.judging = nil
+	if c.JudgeWhen == "" {
+		return
+	}
+	var err error
+	c.judging, err = l.Condition(c.JudgeWhen, c.names)
+	c.report("judge_when", err, e, report)
+	if c.Judge {
+		c.report("judge_when", errJudgedTwice, e, report)
+	}
+}
+
+var errJudgedTwice = errors.New("found beside judge = true, which leaves every failure to a person, expected one of them")
+
 // uses is what a rule names in its texts: found once, since reports ask for each
 // result.
 type uses struct {
 	limits, tables []string // decisive or printed
-	measures       bool
+	distances      []string // functions that measure on the site, of when and require
 }
 
 var (
@@ -141,9 +159,9 @@ var (
 
 func (c *Compiled) findUses() {
 	c.uses = uses{
-		limits:   namesIn(limitName, c.texts()...),
-		tables:   namesIn(tableName, c.texts()...),
-		measures: measuring.MatchString(c.When) || measuring.MatchString(c.Require),
+		limits:    namesIn(limitName, c.texts()...),
+		tables:    namesIn(tableName, c.texts()...),
+		distances: namesIn(measuring, c.When, c.Require),
 	}
 }
 
@@ -153,17 +171,18 @@ func (c *Compiled) LimitsUsed() []string { return c.uses.limits }
 // TablesUsed names the tables that the rule looks up, sorted.
 func (c *Compiled) TablesUsed() []string { return c.uses.tables }
 
-// Measures tells whether the rule asks for distances on the site.
-func (c *Compiled) Measures() bool { return c.uses.measures }
+// Distances names the functions that the rule's conditions measure with on the
+// site, such as "distance" and "rise", sorted.
+func (c *Compiled) Distances() []string { return c.uses.distances }
 
 // decisive are the names that an outcome depends on.
 func (c *Compiled) decisive(pattern *regexp.Regexp) []string {
-	return namesIn(pattern, append(c.collections(), c.When, c.Require)...)
+	return namesIn(pattern, append(c.collections(), c.When, c.Require, c.JudgeWhen)...)
 }
 
 // texts are all that the rule says in the language of expressions.
 func (c *Compiled) texts() []string {
-	return append(c.collections(), c.When, c.Require, c.Says, c.Remedy)
+	return append(c.collections(), c.When, c.Require, c.JudgeWhen, c.Says, c.Remedy)
 }
 
 func (c *Compiled) collections() []string {

@@ -22,7 +22,7 @@ func (c *Compiled) uncovered(samples []Sample) []string {
 	}
 	lack(!shown["pass"], "that passes")
 	lack(!c.Judge && !shown["fail"], "that fails")
-	lack(c.Judge && !shown["review"], "that a person must judge")
+	lack((c.Judge || c.JudgeWhen != "") && !shown["review"], "that a person must judge")
 	lack(!edge && c.compares(), "on the limit")
 	lack(!shown["open"], "with an input missing")
 	lack(c.When != "" && !shown["notApplicable"], "to which it does not apply")

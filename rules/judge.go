@@ -190,11 +190,17 @@ func unknown(err error) expression.Explanation {
 
 func (r *run) fail(j *Judgement) {
 	j.Outcome = Fail
-	if r.rule.Judge {
+	if r.rule.Judge || r.leaves() {
 		j.Outcome, j.Reason = Review, "the rule leaves this to a person's judgement"
 	}
 	j.Message = r.rule.says.Text(r.scope, r.units)
 	j.Remedy = r.rule.remedy.Text(r.scope, r.units)
+}
+
+// leaves tells whether the rule leaves this failure to a person: its judge_when
+// holds. Where that is not known, the failure stands.
+func (r *run) leaves() bool {
+	return r.rule.judging != nil && explain(r.rule.judging, r.scope).Truth == expression.True
 }
 
 // join adds what an unknown condition and an unknown requirement lack.

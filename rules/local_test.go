@@ -115,7 +115,8 @@ func TestSamplesOfOverriddenRules(t *testing.T) {
 	sample := func(name, expect, place string) string {
 		return fmt.Sprintf("\n[[sample]]\nrule = \"intake-exhaust-distance\"\nname = %q\nexpect = %q\nwith = 'opening = [{ id = \"stale\", from_left = %q }]'\n", name, expect, place)
 	}
-	right := twelveFeet + sample("on the limit", "pass", "20 ft 6 in") + sample("under it", "fail", "20 ft 5.9 in")
+	right := twelveFeet + sample("on the limit", "pass", "20 ft 6 in") + sample("under it", "fail", "20 ft 5.9 in") +
+		strings.Replace(sample("around a corner", "review", "25 ft 6 in"), "from_left", `wall = "east", from_left`, 1)
 	pack := countyOf(t, right)
 	p := pack.ProveRule(pack.Rule("intake-exhaust-distance"))
 	assert.False(t, p.Unshown)

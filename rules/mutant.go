@@ -26,6 +26,12 @@ func (e *Effective) mutants(rule *Compiled) []mutant {
 		always.when = nil
 		list = append(list, rule.mutant("when", "the whole condition left out", rule.places["when"].ref.At("when"), &always))
 	}
+	if rule.judging != nil {
+		list = append(list, rule.conditionMutants("judge_when", rule.judging)...)
+		never := *rule
+		never.judging = nil
+		list = append(list, rule.mutant("judge_when", "the whole condition left out", rule.places["judge_when"].ref.At("judge_when"), &never))
+	}
 	for _, name := range rule.decisive(limitName) {
 		list = append(list, e.limitMutants(rule, name)...)
 	}
@@ -50,9 +56,12 @@ func (c *Compiled) conditionMutants(part string, condition *expression.Condition
 			continue
 		}
 		rule := *c
-		if part == "when" {
+		switch part {
+		case "when":
 			rule.when = changed
-		} else {
+		case "judge_when":
+			rule.judging = changed
+		default:
 			rule.require = changed
 		}
 		list = append(list, c.mutant(part, v.Change, text.Span(v.Offset, v.Length), &rule))
@@ -142,7 +151,12 @@ func (c *Compiled) recompiled(names expression.Names) (*Compiled, error) {
 		return nil, err
 	}
 	if c.when != nil {
-		rule.when, err = language().Condition(c.When, names)
+		if rule.when, err = language().Condition(c.When, names); err != nil {
+			return nil, err
+		}
+	}
+	if c.judging != nil {
+		rule.judging, err = language().Condition(c.JudgeWhen, names)
 	}
 	return &rule, err
 }

@@ -93,18 +93,19 @@ type OwnSample struct {
 type Change struct {
 	document.Ref `toml:"-"`
 
-	Rule    string        `toml:"rule,required"`
-	Off     bool          `toml:"off"`
-	Reason  string        `toml:"reason,required"`
-	Title   *string       `toml:"title"`
-	Level   *Level        `toml:"level"`
-	Due     *design.Stage `toml:"due"`
-	When    *string       `toml:"when"`
-	Require *string       `toml:"require"`
-	Says    *string       `toml:"says"`
-	Remedy  *string       `toml:"remedy"`
-	Caution *string       `toml:"caution"`
-	Judge   *bool         `toml:"judge"`
-	Basis   []Basis       `toml:"basis"`
-	Samples []Sample      `toml:"sample"`
+	Rule      string        `toml:"rule,required"`
+	Off       bool          `toml:"off"`
+	Reason    string        `toml:"reason,required"`
+	Title     *string       `toml:"title"`
+	Level     *Level        `toml:"level"`
+	Due       *design.Stage `toml:"due"`
+	When      *string       `toml:"when"`
+	Require   *string       `toml:"require"`
+	Says      *string       `toml:"says"`
+	Remedy    *string       `toml:"remedy"`
+	Caution   *string       `toml:"caution"`
+	Judge     *bool         `toml:"judge"`
+	JudgeWhen *string       `toml:"judge_when"`
+	Basis     []Basis       `toml:"basis"`
+	Samples   []Sample      `toml:"sample"`
 }

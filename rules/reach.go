@@ -51,7 +51,7 @@ func sameAxis(a, b *Axis) bool {
 // SameOutcomes tells whether two rules, each of its pack, give the same outcomes
 // for every design: they say and compare the same.
 func SameOutcomes(a *Effective, x *Compiled, b *Effective, y *Compiled) bool {
-	if x.When != y.When || x.Require != y.Require || x.Judge != y.Judge || x.Due != y.Due || !slices.Equal(x.Each(), y.Each()) {
+	if x.When != y.When || x.Require != y.Require || x.Judge != y.Judge || x.JudgeWhen != y.JudgeWhen || x.Due != y.Due || !slices.Equal(x.Each(), y.Each()) {
 		return false
 	}
 	for _, name := range x.decisive(limitName) {

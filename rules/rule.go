@@ -50,7 +50,8 @@ type Rule struct {
 	Says        string            `toml:"says,required"`
 	Remedy      string            `toml:"remedy,required"`
 	Caution     string            `toml:"caution"`
-	Judge       bool              `toml:"judge"` // when require is false a person must judge: review, not fail
+	Judge       bool              `toml:"judge"`      // when require is false a person must judge: review, not fail
+	JudgeWhen   string            `toml:"judge_when"` // the same, only where this condition holds
 	Aliases     []string          `toml:"aliases"`
 	Basis       []Basis           `toml:"basis,required"`
 	Equivalents []Equivalent      `toml:"equivalent"`

@@ -5,10 +5,14 @@ import "math"
 // course is a string that ends in two legs and goes over the tops of walls
 // between them: over one if it starts above the footprint, over two otherwise. The
 // places where it crosses the walls, and where it ends on a disc, are the unknowns
-// of a search. Its length is a convex function of them: the ways on the plan are
-// sums of lengths of ways whose ends move evenly with the unknowns, and a string
-// pulled tight over stations grows evenly or faster with all ways and heights. So
-// what is best near by is best of all.
+// of a search.
+//
+// Its length is a convex function of them, so that what is best near by is best of
+// all. For the way on the plan between two of its stations is a sum of lengths of
+// vectors that change evenly with the unknowns, hence convex; the part of the
+// string over it is the length of that way and of the rise, hence convex in both;
+// and pulling the string tight takes the least sum of all parts over the heights at
+// the walls, which stays convex.
 //
 // The search need not know whether the legs stay outside. The string that is truly
 // the shortest is the best of its own course near by, so the best of that course;

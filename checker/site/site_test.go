@@ -136,7 +136,7 @@ func TestOnlyPlacedThingsAreMeasured(t *testing.T) {
 		assert.ErrorContains(t, err, "expected an opening")
 		_, err = s.Height(other)
 		assert.ErrorContains(t, err, "expected an opening")
-		assert.Nil(t, s.Stated(a, other))
+		assert.Nil(t, s.StatedRise(a, other))
 	}
 }
 

@@ -5,15 +5,17 @@ import (
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-// Stated is the first dimension of a drawing that the design gives for two
-// things, in either order; nil when there is none.
-func (s *Site) Stated(a, b any) *design.StatedDistance {
-	first, second, err := s.pair(a, b)
+// StatedRise is the dimension of a drawing that stands in for the rise between
+// two things, from the first to the second or back; nil when there is none.
+func (s *Site) StatedRise(lower, upper any) *design.StatedDistance {
+	first, second, err := s.pair(lower, upper)
 	if err != nil {
 		return nil
 	}
-	for _, stated := range s.drawn[pairOf(first.id, second.id)] {
-		return stated
+	for _, from := range []*place{first, second} {
+		if stated, _ := s.drawn.find(first, second, statedRiseFrom(from)); stated != nil {
+			return stated
+		}
 	}
 	return nil
 }

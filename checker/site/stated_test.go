@@ -25,9 +25,8 @@ func TestAStatedDistanceStandsInForGeometry(t *testing.T) {
 	m, err = s.MeasurePlan(b, a)
 	require.NoError(t, err)
 	assert.Equal(t, q.Length(2), m.Length)
-	assert.Same(t, drawing, s.Stated(a, b))
-	assert.Same(t, drawing, s.Stated(b, a))
-	assert.Nil(t, s.Stated(a, a))
+	assert.Same(t, drawing, m.Stated)
+	assert.Nil(t, s.StatedRise(a, b), "the drawing gives none")
 }
 
 func TestAStatedDistanceNeedsNoPlace(t *testing.T) {
@@ -53,7 +52,6 @@ func TestSeveralDrawingsOfOnePair(t *testing.T) {
 	m, err = s.MeasurePlan(a, b)
 	require.NoError(t, err)
 	assert.Same(t, plan, m.Stated)
-	assert.Same(t, plan, s.Stated(b, a))
 }
 
 func TestStatedRise(t *testing.T) {
@@ -64,6 +62,9 @@ func TestStatedRise(t *testing.T) {
 	drawing.Rise = metres(1)
 	s := New(&design.Design{StatedDistances: []*design.StatedDistance{drawing}})
 
+	assert.Same(t, drawing, s.StatedRise(a, b))
+	assert.Same(t, drawing, s.StatedRise(b, a))
+	assert.Nil(t, s.StatedRise(a, a))
 	got, err := s.Rise(a, b)
 	require.NoError(t, err)
 	assert.Equal(t, q.Length(1), got)
@@ -77,6 +78,8 @@ func TestStatedRise(t *testing.T) {
 	got, err = s.Rise(b, a)
 	require.NoError(t, err)
 	assert.Equal(t, q.Length(-1.6), got, "as the drawing gives it")
+	assert.Same(t, drawing, s.StatedRise(a, b))
+	assert.Same(t, back, s.StatedRise(b, a))
 }
 
 func TestStatedRiseTheOtherWayNeedsBothHeights(t *testing.T) {

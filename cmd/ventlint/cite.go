@@ -71,6 +71,7 @@ func printRule(w writer, pack *rules.Effective, r *rules.Compiled) {
 	}
 	entry(w, "when", r.When)
 	entry(w, "requires", r.Require)
+	entry(w, "judged", leftToPerson(r))
 	entry(w, "remedy", r.Remedy)
 	entry(w, "caution", r.Caution)
 	for _, name := range r.LimitsUsed() {
@@ -92,6 +93,14 @@ func printRule(w writer, pack *rules.Effective, r *rules.Compiled) {
 }
 
 const localCode = "Confirm the code adopted where the house stands: locally adopted codes and licensed practice decide."
+
+// leftToPerson says when a person must judge what the rule does not find.
+func leftToPerson(r *rules.Compiled) string {
+	if r.JudgeWhen == "" {
+		return ""
+	}
+	return "by a person, not failed, when " + r.JudgeWhen
+}
 
 func weight(r *rules.Compiled) string {
 	text := ""

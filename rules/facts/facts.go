@@ -15,11 +15,13 @@ type Facts struct {
 	Site   *site.Site
 
 	computed map[string]any // results of lines
+	strings  map[[2]design.Placed]site.Measurement
+	led      int // walls that strings were led around, counted for each
 }
 
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
-	return &Facts{Design: d, Site: site.New(d), computed: map[string]any{}}
+	return &Facts{Design: d, Site: site.New(d), computed: map[string]any{}, strings: map[[2]design.Placed]site.Measurement{}}
 }
 
 func (f *Facts) openings(kind design.OpeningKind) []*design.Opening {

@@ -12,16 +12,6 @@ func (f *Facts) rise(lower, upper design.Placed) (q.Length, error) {
 	return f.Site.Rise(lower, upper)
 }
 
-func (f *Facts) taut(a, b design.Placed) (q.Length, error) {
-	length, err := f.Site.Taut(a, b)
-	return length, forAPerson(err)
-}
-
-func (f *Facts) throughBuilding(a, b design.Placed) (bool, error) {
-	through, err := f.Site.Through(a, b)
-	return through, forAPerson(err)
-}
-
 func (f *Facts) clearHeight(o *design.Opening) (q.Length, error) {
 	height, err := f.Site.Height(o)
 	if err != nil || o.SurfaceBelow == nil {
