@@ -30,7 +30,7 @@ type Proof struct {
 // Mutant is one change of a rule.
 type Mutant struct {
 	Change   string // "`>=` turned into `>`"
-	Part     string // require, when, limit or table
+	Part     string // require, when, judge_when, limit or table
 	File     string
 	Position document.Position
 }
