@@ -37,6 +37,7 @@ func TestWhatIsNoMistake(t *testing.T) {
 		"a window below grade":                 box + `building_opening = [{ id = "o", kind = "window", wall = "south", above_grade = "-2 ft" }]`,
 		"a place that lacks its wall":          box + `opening = [{ id = "o", kind = "intake", from_left = "90 ft", above_grade = "99 ft" }]`,
 		"an opening that is not on the roof":   box + `opening = [{ id = "o", kind = "intake", wall = "south", roof = false }]`,
+		"heights above ground off the walls":   box + `source = [{ id = "a", kind = "lp-cylinder", at = ["-9 ft", "0 ft"], level = "2 ft", above_grade = "3 ft" }, { id = "b", kind = "flue", roof = true, at = ["9 ft", "9 ft"], level = "20 ft", above_grade = "19 ft" }, { id = "c", kind = "street", along = [["0 ft", "-9 ft"], ["9 ft", "-9 ft"]], above_grade = "0 ft" }, { id = "d", kind = "parking", outline = [["0 ft", "-9 ft"], ["9 ft", "-9 ft"], ["9 ft", "-20 ft"]], above_grade = "0 ft" }]`,
 		"an outline that runs clockwise":       head + `source = [{ id = "s", kind = "parking", outline = [["0 m", "0 m"], ["0 m", "5 m"], ["5 m", "0 m"]] }]`,
 		"a fan curve with a level piece":       head + `ventilator = [{ id = "v", kind = "hrv", supply_fan = [{ flow = "0 cfm", pressure = "100 Pa" }, { flow = "40 cfm", pressure = "100 Pa" }, { flow = "60 cfm", pressure = "0 Pa" }] }]`,
 		"a fan that holds its flow":            head + `ventilator = [{ id = "v", kind = "hrv", supply_fan = [{ flow = "60 cfm", pressure = "100 Pa" }, { flow = "60 cfm", pressure = "20 Pa" }] }]`,

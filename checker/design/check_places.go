@@ -60,23 +60,35 @@ func (c *checker) onePlace(p place) {
 	c.strayKeys(p, given)
 }
 
-// strayKeys refuses measures that belong to another sort of place: they would
-// count for nothing.
+// stray are the measures that belong to another sort of place. The ground under a
+// thing need not be that at a wall, so that above_grade counts everywhere.
+var stray = map[string][]string{
+	"wall":    {"level"},
+	"roof":    {"from_left"},
+	"at":      {"from_left"},
+	"along":   {"from_left", "diameter", "width", "height"},
+	"outline": {"from_left", "diameter", "width", "height"},
+}
+
+// strayKeys refuses measures that would count for nothing.
 func (c *checker) strayKeys(p place, given string) {
-	stray := []string{"from_left", "above_grade"}
-	if given == "wall" {
-		stray = []string{"level"}
-	}
-	for _, key := range stray {
-		if given != "" && p.ref.Given(key) {
+	for _, key := range stray[given] {
+		if p.ref.Given(key) {
 			c.report(p.ref, key, "", "found %s, which says nothing of a place given by %s", key, given)
 		}
 	}
 }
 
+// mostPoints is how many points a line or an area may have: each is measured
+// against every opening.
+const mostPoints = 200
+
 func (c *checker) along(p place) {
-	if p.ref.Given("along") && len(p.where.Along) == 1 {
+	switch n := len(p.where.Along); {
+	case n == 1:
 		c.report(p.ref, "along", "", "found 1 point, expected the 2 or more of a line")
+	case n > mostPoints:
+		c.report(p.ref, "along", "", "found %d points, expected at most %d", n, mostPoints)
 	}
 }
 
@@ -89,8 +101,8 @@ func (c *checker) outline(p place) {
 	case n < 3:
 		c.report(p.ref, "outline", "", "found %d points, expected the 3 or more of an area", n)
 		return
-	case n > mostWalls:
-		c.report(p.ref, "outline", "", "found %d points, expected at most %d", n, mostWalls)
+	case n > mostPoints:
+		c.report(p.ref, "outline", "", "found %d points, expected at most %d", n, mostPoints)
 		return
 	}
 	sides := ringOf(points)

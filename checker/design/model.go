@@ -148,8 +148,9 @@ type Line struct {
 // Placement says where something is: on a wall, on the roof, or on the ground.
 // On a wall, from_left (seen from outside) and above_grade are to the centre of
 // the shape. On the roof, roof = true, at and level are. On the ground, at, or
-// along (a line), or outline (an area), with level. A shape is round (diameter)
-// or rectangular (width and height).
+// along (a line), or outline (an area), with level; above_grade then says how high
+// that is above the finished ground there. A shape is round (diameter) or
+// rectangular (width and height); a line and an area have none.
 type Placement struct {
 	Wall       *Link[Wall] `toml:"wall"`
 	FromLeft   *q.Length   `toml:"from_left"`
