@@ -67,8 +67,9 @@ func endOfDisc(d disc) end {
 	return end{body: d, flat: flat, low: z - d.radius, high: z + d.radius, round: d.radius > 0, outward: d.normal}
 }
 
-// withoutHollows takes the sides of an area that has hollows, and of one with
-// many corners; anything else as it is.
+// withoutHollows takes an area apart into its sides, unless it is a plain one of
+// four corners at most; anything else stays as it is. A string from outside the
+// area reaches its sides first.
 func withoutHollows(p piece) []piece {
 	r, isRegion := p.(region)
 	if !isRegion || !r.isLevel() || r.isConvex() {
@@ -83,8 +84,8 @@ func withoutHollows(p piece) []piece {
 
 func (r region) isLevel() bool { return math.Abs(r.normal[2]) > 0.5 }
 
-// isConvex looks at corners that all turn the same way; an outline that winds
-// around itself more than once has more corners than this asks of.
+// isConvex tells that an area of four corners at most has no hollow: all turn the
+// same way. One with more corners could wind around itself.
 func (r region) isConvex() bool {
 	n := len(r.corners)
 	left, right := false, false

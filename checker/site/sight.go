@@ -67,16 +67,16 @@ func (b *building) deep(p vec) bool {
 		return false
 	}
 	for _, w := range b.walls {
-		if w.besides(p, b.slack) && w.toPoint(p).gap <= b.slack {
+		if w.isBeside(p, b.slack) && w.toPoint(p).gap <= b.slack {
 			return false
 		}
 	}
 	return true
 }
 
-// besides tells whether a point lies in the upright rectangle around a segment of
+// isBeside tells whether a point lies in the rectangle along x and y around a segment of
 // the plan, or no farther from it than given.
-func (s segment) besides(p vec, by float64) bool {
+func (s segment) isBeside(p vec, by float64) bool {
 	return min(s.a[0], s.b[0])-by <= p[0] && p[0] <= max(s.a[0], s.b[0])+by &&
 		min(s.a[1], s.b[1])-by <= p[1] && p[1] <= max(s.a[1], s.b[1])+by
 }
