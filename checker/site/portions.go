@@ -10,7 +10,7 @@ import (
 func (b *building) portions(flat piece) []segment {
 	var list []segment
 	for _, w := range b.walls {
-		if flat.toSegment(w).gap > 0 {
+		if flat.toSegment(w).gap > b.slack {
 			continue
 		}
 		switch p := flat.(type) {

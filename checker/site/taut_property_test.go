@@ -256,3 +256,24 @@ func TestWallsGivenInOtherWaysAreTheSameBuilding(t *testing.T) {
 		}
 	}
 }
+
+// What reaches into the footprint is reached where it comes out, however the house
+// is turned.
+func TestTurnedHousesAreReachedWhereTheyAreCut(t *testing.T) {
+	d := newDice(37)
+	walls := rectangular(12, 8, 9)
+	l := lot{walls: walls, things: []any{
+		source("a", on(walls[0], 10, 1)),
+		source("meter", round(ground(12, 3, 1), 1)),
+		source("court", design.Placement{Level: metres(1), Outline: []design.Point{*at(9, 4), *at(20, 4), *at(20, 20), *at(9, 20), *at(9, 12), *at(11, 10)}}),
+		source("pipe", design.Placement{Level: metres(1), Along: []design.Point{*at(6, 3), *at(16, 8)}}),
+		lotLine("behind", at(6, 3), at(16, 8)),
+		source("plaza", design.Placement{Level: metres(1), Outline: []design.Point{*at(6, 3), *at(16, 8), *at(16, 12)}}),
+	}}
+	want := []float64{0, 2 + 2.5, 2 + 4, 2 + 6, 2 + 6, 2 + 6}
+	for range 20 {
+		for i, m := range turnedBy(d.within(0, 7)).of(l).strings(t)[0] {
+			assert.InDelta(t, want[i], float64(m.Length), 1e-8)
+		}
+	}
+}
