@@ -29,7 +29,14 @@ type building struct {
 const (
 	mostCorners = 200  // of a footprint; the ways between corners take the cube of it
 	joint       = 0.01 // the gap up to which two walls meet, as in a design
-	rounding    = 1e-9 // of a place on the plan, in metres
+	rounding    = 1e-9 // of a length, in metres
+
+	// skin is the depth inside that counts as the surface of exact walls. The place
+	// where two things are nearest is known to the square root of the rounding of
+	// their distance only. A string that dips so deep is too short by about the square
+	// of that depth over its length; by some times the depth where it ends no farther
+	// than that from a corner.
+	skin = 1e-6
 )
 
 func newBuilding(d *design.Design) *building {
@@ -74,7 +81,7 @@ func (b *building) close(r *reading, walls []*design.Wall) {
 		gap, reach = max(gap, apart), max(reach, end.length())
 		b.walls = append(b.walls, segment{b.area.corners[i], b.area.corners[next]})
 	}
-	b.slack = gap + rounding + reach*1e-13
+	b.slack = gap + skin + reach*1e-13
 	if b.signedArea() <= 0 {
 		r.fail("the walls run clockwise seen from above, expected counter-clockwise")
 		return

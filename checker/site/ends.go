@@ -23,13 +23,20 @@ func (b *building) ends(p *place, span [2]float64) []end {
 		return b.curtain(p.site[onPlan].shape[0].(segment), span)
 	}
 	var list []end
-	for _, part := range p.site[inSpace].shape {
-		for _, part := range withoutHollows(part) {
+	for _, whole := range p.site[inSpace].shape {
+		parts := withoutHollows(whole)
+		for _, part := range parts {
 			e := endOf(part)
 			e.above = !p.onWall() && (p.onRoof() || e.low >= b.low-b.slack) && b.under(e.flat)
 			list = append(list, e)
 		}
-		if !p.onWall() {
+		if p.onWall() {
+			continue
+		}
+		if len(parts) > 1 {
+			parts = append(parts, whole)
+		}
+		for _, part := range parts {
 			list = append(list, b.touched(part)...)
 		}
 	}
@@ -131,8 +138,14 @@ func (b *building) under(flat piece) bool {
 	case segment:
 		return len(b.indoors(p)) > 0
 	case disc:
-		return b.deep(p.centre)
+		meets := func(w segment) bool { return w.toPoint(p.centre).gap < p.radius-b.slack }
+		return b.deep(p.centre) || slices.ContainsFunc(b.walls, meets)
 	}
 	r := flat.(region)
-	return slices.ContainsFunc(r.corners, b.deep) || b.deep(between(r.corners[0], r.corners[2], 0.5))
+	for i := range r.corners {
+		if len(b.indoors(r.edge(i))) > 0 {
+			return true
+		}
+	}
+	return r.holds(b.walls[0].a)
 }

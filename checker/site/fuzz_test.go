@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/ventlint/ventlint/checker/design"
+	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
 // numbers deals out the bytes of a fuzz input as lengths, from ordinary ones to
@@ -126,11 +127,23 @@ func FuzzTaut(f *testing.F) {
 		walls := n.house()
 		thing := func(id string) *design.Source {
 			p := n.placement()
-			if p.Wall != nil { // one of the house, and on it
+			if p.Wall != nil { // one of the house, and all of it on that wall, as a design must have it
 				w := walls[int(n.next())%len(walls)]
 				length := math.Hypot(float64(w.To.X-w.From.X), float64(w.To.Y-w.From.Y))
 				p.Wall = &design.Link[design.Wall]{ID: w.ID, To: w}
 				p.FromLeft = metres(length * float64(n.next()) / 255)
+				aside := q.Length(2 * math.Min(float64(*p.FromLeft), length-float64(*p.FromLeft)))
+				over := 2 * (*w.Height - *p.AboveGrade)
+				for _, side := range []*q.Length{p.Diameter, p.Width} {
+					if side != nil && *side > aside {
+						t.Skip()
+					}
+				}
+				for _, side := range []*q.Length{p.Diameter, p.Height} {
+					if over < 0 || side != nil && *side > over {
+						t.Skip()
+					}
+				}
 			}
 			return source(id, p)
 		}
@@ -154,7 +167,7 @@ func FuzzTaut(f *testing.F) {
 				reach += far // farther than that, it was not looked at
 			}
 		}
-		scale := 1e-6 + 1e-9*reach
+		scale := 1e-5 + 1e-9*reach
 		length := float64(there.Length)
 		drawn := 0.0
 		for i := 1; i < len(there.Path); i++ {

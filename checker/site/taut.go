@@ -28,8 +28,8 @@ func (s *Site) Taut(a, b any) (q.Length, error) {
 // they could only make a string longer. Over walls of different heights around a
 // footprint with hollows, the string passes straight from the first wall to the
 // last, whatever rises in between. So the length never exceeds the true one, but
-// for rounding: it is exact to 1e-9 m around corners that the ends of the string lie
-// in one wall with, and to 1e-6 m otherwise. Where walls meet with a gap, the string
+// for rounding: it is exact to 1e-6 m, and to rounding around corners that the ends of
+// the string lie in one wall with. Where walls meet with a gap, the string
 // may cut as deep into the building as the widest gap.
 //
 // A stated distance takes the place of both lengths, and then Through is false. The
