@@ -75,6 +75,14 @@ func (p *Proof) superseded(e *Effective) {
 	}
 }
 
+// Shown lists the samples that show what a rule of the pack does: its own, and
+// those of the parent that still show the same where an override reaches it.
+func (e *Effective) Shown(rule *Compiled) []Sample {
+	p := Proof{Rule: rule}
+	p.superseded(e)
+	return append(slices.Clone(rule.Samples), p.samples()...)
+}
+
 func (p *Proof) samples() []Sample {
 	list := make([]Sample, len(p.Runs))
 	for i, run := range p.Runs {

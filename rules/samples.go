@@ -34,6 +34,15 @@ func settled(samples []Sample, from home) []Sample {
 // File is the name of the pack file that holds the sample.
 func (s *Sample) File() string { return s.written.pack.Name }
 
+// Pack is the id of the pack that holds the sample.
+func (s *Sample) Pack() string { return s.written.pack.Head.ID }
+
+// Varies gives the base design that the sample varies, and its name in the pack
+// that holds the sample.
+func (s *Sample) Varies() (name string, base *Base) {
+	return s.base(), s.written.bases[s.base()].Part
+}
+
 // base names the base design of the sample.
 func (s *Sample) base() string {
 	if s.Base != "" {

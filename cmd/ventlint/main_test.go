@@ -23,7 +23,7 @@ func TestStories(t *testing.T) {
 		Dir:                 "testdata/script",
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
-		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"exits": exits},
+		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"exits": exits, "houses": houses},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("DESIGNS", root+"/"+designs)
 			return os.CopyFS(e.WorkDir, os.DirFS("testdata/story"))

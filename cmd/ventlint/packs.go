@@ -9,28 +9,50 @@ import (
 
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
+	"github.com/ventlint/ventlint/rules/packfmt"
 )
 
+// packForms are the forms in which a pack is printed.
+var packForms = map[string]func(writer, *rules.Effective) error{
+	"text": printPack, "toml": packfmt.TOML, "json": packfmt.JSON, "markdown": packfmt.Markdown,
+}
+
 func packsCommand(m machine) *cobra.Command {
-	return &cobra.Command{
+	var format string
+	c := &cobra.Command{
 		Use:   "packs [PACK]",
 		Short: "list the rule packs, or print one with all it inherits",
 		Long: `Without a name, lists the packs that ship with the program. With one (an id or a
 *.rules.toml file), prints its rules, limits and tables as they apply, each with
-the pack that it comes from.`,
+the pack that it comes from. As toml, the pack is one file that extends nothing
+and judges alike.
+
+A digest pins a pack: wherever a pack is named, "ID@sha256:" and at least 12 digits
+of its digest refuse any other.`,
 		Args: cobra.MaximumNArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			library := rules.NewLibrary(readFile)
-			if len(args) == 0 {
-				return listPacks(m, library)
-			}
-			pack, err := loadPack(library, args[0])
-			if err != nil {
-				return err
-			}
-			return write(m, func(w writer) error { return printPack(w, pack) })
-		},
+		RunE: func(_ *cobra.Command, args []string) error { return packs(m, args, format) },
 	}
+	c.Flags().StringVar(&format, "format", "text", "form in which a pack is printed: text, toml, json or markdown")
+	return c
+}
+
+func packs(m machine, names []string, format string) error {
+	form := packForms[format]
+	if form == nil {
+		return fmt.Errorf("--format %q, expected text, toml, json or markdown", format)
+	}
+	library := rules.NewLibrary(readFile)
+	if len(names) == 0 {
+		if format != "text" {
+			return fmt.Errorf("--format %s prints one pack, expected its id or file", format)
+		}
+		return listPacks(m, library)
+	}
+	pack, err := loadPack(library, names[0])
+	if err != nil {
+		return err
+	}
+	return write(m, func(w writer) error { return form(w, pack) })
 }
 
 func listPacks(m machine, library *rules.Library) error {
@@ -87,6 +109,9 @@ func origins(r *rules.Compiled) string {
 	sort.Strings(parts)
 	for _, part := range parts {
 		text += fmt.Sprintf(", %s by %s", part, r.Given[part])
+	}
+	if len(r.Reached) > 0 {
+		text += "; altered by " + strings.Join(r.Reached, ", ")
 	}
 	return text
 }

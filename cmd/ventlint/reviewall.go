@@ -32,7 +32,20 @@ func loadPacks(names []string) (*packShelf, error) {
 		}
 		shelf.named = append(shelf.named, pack)
 	}
-	return shelf, nil
+	return shelf, oneEach(shelf.named)
+}
+
+// oneEach refuses two different packs of one id: a review asks the rules of an id
+// once, and would pass over the other pack in silence.
+func oneEach(packs []*rules.Effective) error {
+	digests := map[string]string{}
+	for _, p := range packs {
+		if known := digests[p.Head.ID]; known != "" && known != p.Digest() {
+			return fmt.Errorf("two different packs have the id %q, expected one", p.Head.ID)
+		}
+		digests[p.Head.ID] = p.Digest()
+	}
+	return nil
 }
 
 // forDesign gives the packs of a design; a problem is one of the design, which
@@ -54,6 +67,9 @@ func (s *packShelf) forDesign(d *design.Design) ([]*rules.Effective, []document.
 			return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error(), Hint: packHint(err)}}
 		}
 		packs = append(packs, pack)
+	}
+	if err := oneEach(packs); err != nil {
+		return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error()}}
 	}
 	return packs, nil
 }
