@@ -4,12 +4,12 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document/documenttest"
 	"github.com/ventlint/ventlint/rules"
 	"github.com/ventlint/ventlint/rules/facts"
 )
@@ -57,7 +57,7 @@ func street(t *testing.T, sources int) *design.Design {
 func TestTooManyCombinations(t *testing.T) {
 	rule := lone(t, `a = "sources", b = "sources", c = "sources"`, `a.kind == b.kind`)
 	var found []rules.Judgement
-	used := megabytes(func() { found = rule.Ask(facts.Of(street(t, 2000))) })
+	used := documenttest.Megabytes(200, func() { found = rule.Ask(facts.Of(street(t, 2000))) })
 	last := found[len(found)-1]
 	assert.Equal(t, rules.Review, last.Outcome)
 	assert.Equal(t, "the rule ranges over more than 50000 combinations of things: a person must judge those beyond", last.Reason)
@@ -76,7 +76,6 @@ func TestAsManyCombinationsAsAreJudged(t *testing.T) {
 // The steps of all subjects come from one pool.
 func TestStepsAreShared(t *testing.T) {
 	rule := lone(t, `a = "sources"`, `all(sources, let x = #; any(sources, .id == x.id))`)
-	began := time.Now()
 	found := rule.Ask(facts.Of(street(t, 300)))
 	last := found[len(found)-1]
 	assert.Equal(t, rules.Review, last.Outcome)
@@ -85,7 +84,6 @@ func TestStepsAreShared(t *testing.T) {
 	for _, j := range found[:len(found)-1] {
 		assert.Equal(t, rules.Pass, j.Outcome)
 	}
-	assert.Less(t, time.Since(began), 30*time.Second)
 }
 
 // Giant packs are refused, or read within bounds.
@@ -101,14 +99,12 @@ func TestGiantPacks(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			library := files(map[string]string{"giant.rules.toml": text})
-			began := time.Now()
 			var err error
-			used := megabytes(func() { _, err = library.Pack("giant.rules.toml") })
+			used := documenttest.Megabytes(200, func() { _, err = library.Pack("giant.rules.toml") })
 			var invalid *rules.InvalidPack
 			require.ErrorAs(t, err, &invalid)
 			assert.LessOrEqual(t, len(invalid.Problems), 1001)
 			assert.Less(t, used, 200.0, "megabytes")
-			assert.Less(t, time.Since(began), 20*time.Second)
 		})
 	}
 }

@@ -4,13 +4,13 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
-	"runtime"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"github.com/ventlint/ventlint/checker/document/documenttest"
 	"github.com/ventlint/ventlint/rules"
 )
 
@@ -26,15 +26,6 @@ func fromRoot(t *testing.T) *rules.Library {
 	return rules.NewLibrary(os.ReadFile)
 }
 
-// megabytes is how much memory f asks for, freed or not.
-func megabytes(f func()) float64 {
-	var before, after runtime.MemStats
-	runtime.ReadMemStats(&before)
-	f()
-	runtime.ReadMemStats(&after)
-	return float64(after.TotalAlloc-before.TotalAlloc) / (1 << 20)
-}
-
 // Every malformed or hostile pack has its exact mistakes beside it, all of one
 // run, and finding them takes little memory. Parsing the parent takes most.
 func TestMalformedPacks(t *testing.T) {
@@ -45,7 +36,7 @@ func TestMalformedPacks(t *testing.T) {
 	for _, file := range files {
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".rules.toml"), func(t *testing.T) {
 			var err error
-			used := megabytes(func() { _, err = library.Pack(filepath.ToSlash(file)) })
+			used := documenttest.Megabytes(200, func() { _, err = library.Pack(filepath.ToSlash(file)) })
 			var invalid *rules.InvalidPack
 			require.ErrorAs(t, err, &invalid)
 			assert.Less(t, used, 200.0, "megabytes")

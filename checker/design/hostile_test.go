@@ -2,7 +2,6 @@ package design_test
 
 import (
 	"fmt"
-	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -11,10 +10,11 @@ import (
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/document/documenttest"
 )
 
-// mostMemory is what one file may make the loader allocate, in bytes.
-const mostMemory = 200 << 20
+// mostMemory is what one file may make the loader allocate, in megabytes.
+const mostMemory = 200.0
 
 // filled repeats a text up to the greatest size of a file.
 func filled(unit string) string { return strings.Repeat(unit, document.MaxSize/len(unit)) }
@@ -59,16 +59,15 @@ func TestHostileFilesEndWithAClearLimit(t *testing.T) {
 		{"many quotes", "x = " + strings.Repeat(`"`, document.MaxSize-10), "expected the end of the line"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			var before, after runtime.MemStats
-			runtime.ReadMemStats(&before)
-			d, problems := design.Load("hostile.vent.toml", []byte(c.source))
-			runtime.ReadMemStats(&after)
+			var d *design.Design
+			var problems []document.Problem
+			used := documenttest.Megabytes(mostMemory, func() { d, problems = design.Load("hostile.vent.toml", []byte(c.source)) })
 
 			require.Nil(t, d)
 			require.LessOrEqual(t, len(problems), document.MaxProblems+2)
 			require.True(t, slices.ContainsFunc(problems, func(p document.Problem) bool { return strings.Contains(p.Message, c.message) }),
 				"no %q in the last of %d problems: %v", c.message, len(problems), problems[len(problems)-1])
-			require.Less(t, after.TotalAlloc-before.TotalAlloc, uint64(mostMemory))
+			require.Less(t, used, mostMemory)
 		})
 	}
 }

@@ -3,22 +3,14 @@ package expression
 import (
 	"errors"
 	"fmt"
-	"runtime"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-)
 
-// megabytes is how much memory f asks for, freed or not.
-func megabytes(f func()) float64 {
-	var before, after runtime.MemStats
-	runtime.ReadMemStats(&before)
-	f()
-	runtime.ReadMemStats(&after)
-	return float64(after.TotalAlloc-before.TotalAlloc) / (1 << 20)
-}
+	"github.com/ventlint/ventlint/checker/document/documenttest"
+)
 
 // Packs come from anywhere. None of these expressions compiles, and finding that
 // out takes little memory.
@@ -71,7 +63,7 @@ func TestHostileSources(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			var err error
-			used := megabytes(func() { _, err = l.Condition(text, ruleNames()) })
+			used := documenttest.Megabytes(4, func() { _, err = l.Condition(text, ruleNames()) })
 			var mistake *Error
 			require.True(t, errors.As(err, &mistake), "%v", err)
 			assert.NotContains(t, mistake.Message, "goroutine")
@@ -127,7 +119,7 @@ func TestHostileEvaluations(t *testing.T) {
 				"explain": func() error { _, err := c.Explain(s); return err },
 			} {
 				var err error
-				used := megabytes(func() { err = evaluate() })
+				used := documenttest.Megabytes(200, func() { err = evaluate() })
 				if attack.stops {
 					assert.ErrorIs(t, err, ErrSteps, what)
 				} else {
