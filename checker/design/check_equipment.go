@@ -3,6 +3,7 @@ package design
 import (
 	"slices"
 
+	"github.com/ventlint/ventlint/checker/document"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
@@ -27,15 +28,29 @@ func (c *checker) fittings() {
 // fans refuses fan curves that no fan has.
 func (c *checker) fans() {
 	for _, v := range c.design.Ventilators {
-		c.curve(v, "supply_fan", v.SupplyFan)
-		c.curve(v, "extract_fan", v.ExtractFan)
+		c.curve(v.Ref, "supply_fan", v.SupplyFan)
+		c.curve(v.Ref, "extract_fan", v.ExtractFan)
+		for _, s := range v.Settings() {
+			if s.Setting != nil {
+				c.setting(s.Setting)
+			}
+		}
 	}
 }
 
-func (c *checker) curve(v *Ventilator, key string, points []FanPoint) {
+// setting refuses two statements of what one fan does.
+func (c *checker) setting(s *Setting) {
+	c.curve(s.Ref, "supply_fan", s.SupplyFan)
+	c.curve(s.Ref, "extract_fan", s.ExtractFan)
+	if s.FanSpeed != nil && (len(s.SupplyFan) > 0 || len(s.ExtractFan) > 0) {
+		c.report(s.Ref, "fan_speed", "", "found %s beside a fan curve of this setting, expected one of the two", c.written(s.Ref, "fan_speed", *s.FanSpeed))
+	}
+}
+
+func (c *checker) curve(of document.Ref, key string, points []FanPoint) {
 	points = slices.DeleteFunc(slices.Clone(points), func(p FanPoint) bool { return !p.Given("flow") || !p.Given("pressure") })
 	if len(points) == 1 {
-		c.report(v.Ref, key, "", "found 1 point, expected the 2 or more of a fan curve")
+		c.report(of, key, "", "found 1 point, expected the 2 or more of a fan curve")
 	}
 	for i := 1; i < len(points); i++ {
 		before, p := points[i-1], points[i]

@@ -263,20 +263,38 @@ type Ventilator struct {
 	Height                *q.Length      `toml:"height" range:"positive"`
 	Low                   *Setting       `toml:"low"` // reduced setting; supply_flow and extract_flow are the normal one
 	Boost                 *Setting       `toml:"boost"`
+	Maximum               *Setting       `toml:"maximum"` // the highest that its control or its installer can choose
 	Filters               []*Filter      `toml:"filter"`
 	Access                *Access        `toml:"access"`
 }
 
-// Setting is what a ventilator moves at another than its normal setting.
+// Setting is what a ventilator moves at another than its normal setting, and what
+// its fans can do there: curves of this setting, or the speed at which fan laws
+// turn the curves of the normal one into those of this.
 type Setting struct {
 	document.Ref `toml:"-"`
 
-	SupplyFlow  *q.Flow `toml:"supply_flow"`
-	ExtractFlow *q.Flow `toml:"extract_flow"`
+	SupplyFlow  *q.Flow    `toml:"supply_flow"`
+	ExtractFlow *q.Flow    `toml:"extract_flow"`
+	SupplyFan   []FanPoint `toml:"supply_fan"`
+	ExtractFan  []FanPoint `toml:"extract_fan"`
+	FanSpeed    *q.Ratio   `toml:"fan_speed" range:"5 %..2000 %"` // of both fans, as a share of that of the normal curves
 }
 
-// FanPoint is one point of a fan curve: the flow that the fan moves against a
-// static pressure. The points of a curve stand in the order of rising flow.
+// Settings gives the settings of a ventilator beside its normal one, by name, in
+// the order of rising flow; those that the file leaves out are nil.
+func (v *Ventilator) Settings() []NamedSetting {
+	return []NamedSetting{{"low", v.Low}, {"boost", v.Boost}, {"maximum", v.Maximum}}
+}
+
+// NamedSetting is a setting with the key that holds it.
+type NamedSetting struct {
+	Name string
+	*Setting
+}
+
+// FanPoint is one point of a fan curve in standard air: the flow that the fan moves
+// against a static pressure. The points of a curve stand in the order of rising flow.
 type FanPoint struct {
 	document.Ref `toml:"-"`
 

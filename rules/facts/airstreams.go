@@ -16,17 +16,17 @@ type side struct {
 	name    string
 	streams []design.Airstream // in the direction of the air
 	indoor  design.Airstream
-	flow    func(*design.Ventilator) (*q.Flow, string)
-	fan     func(*design.Ventilator) ([]design.FanPoint, string)
+	flow    func(supply, extract *q.Flow) *q.Flow
+	fan     func(supply, extract []design.FanPoint) []design.FanPoint
 }
 
 var supplySide = side{"supply", []design.Airstream{"outdoor-air", "supply-air"}, "supply-air",
-	func(u *design.Ventilator) (*q.Flow, string) { return u.SupplyFlow, "supply_flow" },
-	func(u *design.Ventilator) ([]design.FanPoint, string) { return u.SupplyFan, "supply_fan" }}
+	func(supply, _ *q.Flow) *q.Flow { return supply },
+	func(supply, _ []design.FanPoint) []design.FanPoint { return supply }}
 
 var extractSide = side{"extract", []design.Airstream{"extract-air", "exhaust-air"}, "extract-air",
-	func(u *design.Ventilator) (*q.Flow, string) { return u.ExtractFlow, "extract_flow" },
-	func(u *design.Ventilator) ([]design.FanPoint, string) { return u.ExtractFan, "extract_fan" }}
+	func(_, extract *q.Flow) *q.Flow { return extract },
+	func(_, extract []design.FanPoint) []design.FanPoint { return extract }}
 
 // sides are those that a unit of a kind has.
 func sides(unit *design.Ventilator) []side {
@@ -63,9 +63,8 @@ const (
 // ducts builds the system of a side; its lines are those that use it.
 func (f *Facts) ducts(unit *design.Ventilator, s side) result[system] {
 	return compute(f, Line{Name: s.name + " ducts", Of: design.Label(unit)}, func(w *working) func() (system, error) {
-		flow, key := s.flow(unit)
 		l := &layout{facts: f, flows: airflow.Flows{}}
-		moved := given(w, "flow", flow, unit.Ref, key)
+		moved := given(w, "flow", s.flow(unit.SupplyFlow, unit.ExtractFlow), unit.Ref, s.name+"_flow")
 		for _, stream := range s.streams {
 			if !l.add(stream, moved) {
 				w.lack(document.Missing{Ref: f.Design.Ref, Key: "duct"})
@@ -168,22 +167,19 @@ func (f *Facts) criticalEnd(unit *design.Ventilator, s side) result[string] {
 	return part(f, line, f.atDesign(unit, s), func(l *airflow.Losses) string { return s.indoorLoss(l).Critical })
 }
 
-// operation is where the fan of a side meets its ducts, dampers set for the
-// proportions of the design.
-func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Operation] {
-	line := Line{Name: s.name + " fan at work", Of: design.Label(unit), Source: lossSource}
+// operation is where the fan of a side at a setting meets its ducts, dampers set for
+// the proportions of the design.
+func (f *Facts) operation(unit *design.Ventilator, s side, setting string) result[*airflow.Operation] {
+	line := Line{Name: s.name + " fan at work" + at(setting), Of: design.Label(unit), Source: lossSource}
 	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
 		built := fromWhole(w, f.ducts(unit, s))
-		points, key := s.fan(unit)
-		if len(points) == 0 {
-			w.lack(document.Missing{Ref: unit.Ref, Key: key})
-		}
+		curve := fan(w, unit, s, setting)
 		return func() (*airflow.Operation, error) {
-			curve, err := curveOf(points, built.air)
+			c, err := curve(built.air)
 			if err != nil {
 				return nil, err
 			}
-			met, err := built.MeetDamped(curve, built.flows)
+			met, err := built.MeetDamped(c, built.flows)
 			return met, f.worded(err)
 		}
 	})
@@ -191,11 +187,13 @@ func (f *Facts) operation(unit *design.Ventilator, s side) result[*airflow.Opera
 
 // delivered is the flow at which the fan meets its ducts. Beyond the curve it is
 // the curve's last flow, which the fan delivers at least.
-func (f *Facts) delivered(unit *design.Ventilator, s side) result[q.Flow] {
-	line := Line{Name: s.name + " side, flow that the fan delivers", Of: design.Label(unit),
+func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) result[q.Flow] {
+	line := Line{Name: s.name + " side, flow that the fan delivers" + at(setting), Of: design.Label(unit),
 		Formula: "where the fan curve meets the loss of the critical path", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
-		o := fromWhole(w, f.operation(unit, s))
+		met := f.operation(unit, s, setting)
+		o := fromWhole(w, met)
+		w.line.Inputs = append(w.line.Inputs, met.line.Inputs...)
 		return func() (q.Flow, error) {
 			w.line.Note = string(o.Meeting)
 			switch {
@@ -203,18 +201,19 @@ func (f *Facts) delivered(unit *design.Ventilator, s side) result[q.Flow] {
 				w.take(Input{Name: "pressure there", Value: o.Pressure})
 				return o.Flow, nil
 			case o.Meeting == airflow.BeyondCurve:
+				w.line.Note += ": at least this much"
 				return o.Least, nil
 			case o.Most == 0:
 				return 0, nil
 			}
-			return 0, fmt.Errorf("the %s ducts of %s resist more than its fan curve tells of", s.name, design.Label(unit))
+			return 0, fmt.Errorf("the %s ducts of %s resist more than its fan curve%s tells of", s.name, design.Label(unit), at(setting))
 		}
 	})
 }
 
-func (f *Facts) onCurve(unit *design.Ventilator, s side) result[bool] {
-	line := Line{Name: s.name + " side, fan meets the ducts inside its curve", Of: design.Label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
-	return part(f, line, f.operation(unit, s), func(o *airflow.Operation) bool { return o.Meeting == airflow.OnCurve })
+func (f *Facts) onCurve(unit *design.Ventilator, s side, setting string) result[bool] {
+	line := Line{Name: s.name + " side, fan meets the ducts inside its curve" + at(setting), Of: design.Label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
+	return part(f, line, f.operation(unit, s, setting), func(o *airflow.Operation) bool { return o.Meeting == airflow.OnCurve })
 }
 
 // damperLoss is what the damper of a terminal must add so that every terminal
@@ -248,7 +247,8 @@ func (f *Facts) ductLines() []Line {
 	var lines []Line
 	for _, unit := range f.Design.Ventilators {
 		for _, s := range sides(unit) {
-			lines = append(lines, *f.externalLoss(unit, s).line, *f.criticalEnd(unit, s).line, *f.delivered(unit, s).line, *f.onCurve(unit, s).line)
+			lines = append(lines, *f.externalLoss(unit, s).line, *f.criticalEnd(unit, s).line)
+			lines = append(lines, f.fanLines(unit, s)...)
 		}
 	}
 	for _, terminal := range f.Design.Terminals {

@@ -22,7 +22,11 @@ func (f *Facts) ruleExternalLoss(u *design.Ventilator, name string) (q.Pressure,
 }
 
 func (f *Facts) ruleDelivered(u *design.Ventilator, name string) (q.Flow, error) {
-	return bySide(u, name, f.delivered)
+	return f.ruleDeliveredAt(u, name, normal)
+}
+
+func (f *Facts) ruleDeliveredAt(u *design.Ventilator, name, setting string) (q.Flow, error) {
+	return bySide(u, name, func(u *design.Ventilator, s side) result[q.Flow] { return f.delivered(u, s, setting) })
 }
 
 func (f *Facts) ruleCriticalEnd(u *design.Ventilator, name string) (string, error) {
@@ -30,7 +34,11 @@ func (f *Facts) ruleCriticalEnd(u *design.Ventilator, name string) (string, erro
 }
 
 func (f *Facts) ruleOnCurve(u *design.Ventilator, name string) (bool, error) {
-	return bySide(u, name, f.onCurve)
+	return f.ruleOnCurveAt(u, name, normal)
+}
+
+func (f *Facts) ruleOnCurveAt(u *design.Ventilator, name, setting string) (bool, error) {
+	return bySide(u, name, func(u *design.Ventilator, s side) result[bool] { return f.onCurve(u, s, setting) })
 }
 
 func (f *Facts) ruleDamperLoss(t *design.Terminal) (q.Pressure, error) { return f.damperLoss(t).get() }

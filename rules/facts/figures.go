@@ -7,7 +7,10 @@ func (f *Facts) Figures() []Line {
 	var all []*Line
 	for _, unit := range f.Design.Ventilators {
 		for _, s := range sides(unit) {
-			all = append(all, f.delivered(unit, s).line, f.externalLoss(unit, s).line, f.criticalEnd(unit, s).line)
+			for _, name := range settings(unit) {
+				all = append(all, f.delivered(unit, s, name).line)
+			}
+			all = append(all, f.externalLoss(unit, s).line, f.criticalEnd(unit, s).line)
 		}
 	}
 	if len(f.Design.Ventilators) > 0 {

@@ -5,7 +5,6 @@ import (
 
 	"github.com/ventlint/ventlint/checker/airflow"
 	"github.com/ventlint/ventlint/checker/design"
-	"github.com/ventlint/ventlint/checker/document"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
@@ -15,35 +14,15 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 	line := Line{Name: s.name + " fan at work, dampers open", Of: design.Label(unit), Source: lossSource}
 	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
 		built := fromWhole(w, f.ducts(unit, s))
-		points, key := s.fan(unit)
-		if len(points) == 0 {
-			w.lack(document.Missing{Ref: unit.Ref, Key: key})
-		}
+		curve := fan(w, unit, s, normal)
 		return func() (*airflow.Operation, error) {
-			curve, err := curveOf(points, built.air)
+			c, err := curve(built.air)
 			if err != nil {
 				return nil, err
 			}
-			return built.MeetOpen(curve)
+			return built.MeetOpen(c)
 		}
 	})
-}
-
-// curveOf is the fan curve, stated for standard air, in the air of the site.
-func curveOf(points []design.FanPoint, air airflow.Air) (airflow.Curve, error) {
-	list := make([]airflow.Point, len(points))
-	for i, p := range points {
-		list[i] = airflow.Point{Flow: p.Flow, Pressure: p.Pressure}
-	}
-	rated, err := airflow.NewCurve(list...)
-	if err != nil {
-		return rated, err
-	}
-	law, err := airflow.Density(airflow.StandardAir().Density, air.Density)
-	if err != nil {
-		return rated, err
-	}
-	return law.Curve(rated)
 }
 
 // openFlow is what a terminal gets when no balancing damper is set.

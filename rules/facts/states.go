@@ -22,19 +22,30 @@ func (f *Facts) normalStreams(w *working, unit *design.Ventilator) streams {
 	return s
 }
 
-// settingStreams are those of another setting; a unit without it stays normal.
-func (f *Facts) settingStreams(w *working, unit *design.Ventilator, name string, at *design.Setting) streams {
-	s := f.normalStreams(w, unit)
+// settingStreams are those of another setting, as stated or as its fans deliver
+// them; a unit without it stays normal.
+func (f *Facts) settingStreams(w *working, unit *design.Ventilator, name string) streams {
+	at, _ := settingNamed(unit, name)
 	if at == nil {
-		return s
+		return f.normalStreams(w, unit)
 	}
+	var moved streams
 	if unit.Kind != "exhaust-fan" {
-		s.supply = given(w, unit.ID+" "+name+" supply flow", at.SupplyFlow, at.Ref, "supply_flow")
+		moved.supply = f.settingFlow(w, unit, supplySide, name, at)
 	}
 	if unit.Kind != "supply-fan" {
-		s.extract = given(w, unit.ID+" "+name+" extract flow", at.ExtractFlow, at.Ref, "extract_flow")
+		moved.extract = f.settingFlow(w, unit, extractSide, name, at)
 	}
-	return s
+	return moved
+}
+
+func (f *Facts) settingFlow(w *working, unit *design.Ventilator, s side, name string, at *design.Setting) q.Flow {
+	stated, _ := s.asked(unit, name)
+	label := unit.ID + " " + name + " " + s.name + " flow"
+	if stated == nil && (at.FanSpeed != nil || len(s.fan(at.SupplyFan, at.ExtractFan)) > 0) {
+		return from(w, label, f.delivered(unit, s, name))
+	}
+	return given(w, label, stated, at.Ref, s.name+"_flow")
 }
 
 // state is one way in which the ventilators of a house may run.
@@ -67,15 +78,19 @@ func defrostStreams(f *Facts, w *working, unit *design.Ventilator) streams {
 	return s
 }
 
+// setting is the state of units at one of their other settings.
+func setting(name string) state {
+	return state{name,
+		func(u *design.Ventilator) bool { at, _ := settingNamed(u, name); return at != nil },
+		func(f *Facts, w *working, u *design.Ventilator) streams { return f.settingStreams(w, u, name) }}
+}
+
 // states lists the ways, in the order of a worksheet.
 func states() []state {
-	normal := func(f *Facts, w *working, unit *design.Ventilator) streams { return f.normalStreams(w, unit) }
+	running := func(f *Facts, w *working, unit *design.Ventilator) streams { return f.normalStreams(w, unit) }
 	return []state{
-		{"normal", anyUnit, normal},
-		{"low", func(u *design.Ventilator) bool { return u.Low != nil }, func(f *Facts, w *working, u *design.Ventilator) streams { return f.settingStreams(w, u, "low", u.Low) }},
-		{"boost", func(u *design.Ventilator) bool { return u.Boost != nil }, func(f *Facts, w *working, u *design.Ventilator) streams {
-			return f.settingStreams(w, u, "boost", u.Boost)
-		}},
+		{normal, anyUnit, running},
+		setting("low"), setting("boost"), setting("maximum"),
 		{"defrost", defrosts, defrostStreams},
 		{"supply fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
 			return streams{0, f.normalStreams(w, u).extract}
