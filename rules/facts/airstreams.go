@@ -179,7 +179,10 @@ func (f *Facts) operation(unit *design.Ventilator, s side, setting string) resul
 			if err != nil {
 				return nil, err
 			}
-			met, err := built.MeetDamped(c, built.flows)
+			met, err := built.MeetDamped(c.Curve, built.flows)
+			if err == nil {
+				f.listMeeting(w, c, met)
+			}
 			return met, f.worded(err)
 		}
 	})
@@ -189,7 +192,7 @@ func (f *Facts) operation(unit *design.Ventilator, s side, setting string) resul
 // the curve's last flow, which the fan delivers at least.
 func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) result[q.Flow] {
 	line := Line{Name: s.name + " side, flow that the fan delivers" + at(setting), Of: design.Label(unit),
-		Formula: "where the fan curve meets the loss of the critical path", Source: lossSource}
+		Formula: "where the fan curve, by the fan laws for its speed and for the density of the air, meets the loss of the critical path", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		met := f.operation(unit, s, setting)
 		o := fromWhole(w, met)
@@ -198,7 +201,7 @@ func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) resul
 			w.line.Note = string(o.Meeting)
 			switch {
 			case o.Meeting == airflow.OnCurve:
-				w.take(Input{Name: "pressure there", Value: o.Pressure})
+				w.take(Input{Name: "sum of these losses, and pressure of the fan there", Value: o.Pressure})
 				return o.Flow, nil
 			case o.Meeting == airflow.BeyondCurve:
 				w.line.Note += ": at least this much"
@@ -213,7 +216,13 @@ func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) resul
 
 func (f *Facts) onCurve(unit *design.Ventilator, s side, setting string) result[bool] {
 	line := Line{Name: s.name + " side, fan meets the ducts inside its curve" + at(setting), Of: design.Label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
-	return part(f, line, f.operation(unit, s, setting), func(o *airflow.Operation) bool { return o.Meeting == airflow.OnCurve })
+	return compute(f, line, func(w *working) func() (bool, error) {
+		o := fromWhole(w, f.operation(unit, s, setting))
+		return func() (bool, error) {
+			w.take(Input{Name: "meeting", Value: string(o.Meeting)})
+			return o.Meeting == airflow.OnCurve, nil
+		}
+	})
 }
 
 // damperLoss is what the damper of a terminal must add so that every terminal

@@ -45,7 +45,7 @@ func settings(unit *design.Ventilator) []string {
 
 // fan gathers the curve of a side at a setting. A speed turns the normal curve into
 // that of the setting; without a word of it no curve is guessed.
-func fan(w *working, unit *design.Ventilator, s side, name string) func(airflow.Air) (airflow.Curve, error) {
+func fan(w *working, unit *design.Ventilator, s side, name string) func(airflow.Air) (turned, error) {
 	setting, err := settingNamed(unit, name)
 	points, speed := s.fan(unit.SupplyFan, unit.ExtractFan), q.Ratio(1)
 	of := unit.Ref
@@ -65,26 +65,53 @@ func fan(w *working, unit *design.Ventilator, s side, name string) func(airflow.
 	if len(points) == 0 {
 		w.lack(document.Missing{Ref: of, Key: s.name + "_fan"})
 	}
-	return func(air airflow.Air) (airflow.Curve, error) { return curveOf(points, speed, air) }
+	return func(air airflow.Air) (turned, error) { return curveOf(points, speed, air) }
 }
 
-// curveOf is a fan curve, stated for standard air, at a speed and in the air of the
+// turned is a fan curve, stated for standard air, at a speed and in the air of the
 // site.
-func curveOf(points []design.FanPoint, speed q.Ratio, air airflow.Air) (airflow.Curve, error) {
+type turned struct {
+	airflow.Curve
+	stated []design.FanPoint
+	law    airflow.FanLaw
+}
+
+func curveOf(points []design.FanPoint, speed q.Ratio, air airflow.Air) (turned, error) {
+	t := turned{stated: points}
 	list := make([]airflow.Point, len(points))
 	for i, p := range points {
 		list[i] = airflow.Point{Flow: p.Flow, Pressure: p.Pressure}
 	}
 	rated, err := airflow.NewCurve(list...)
 	if err != nil {
-		return rated, err
+		return t, err
 	}
-	law, err := airflow.Density(airflow.StandardAir().Density, air.Density)
+	t.law, err = airflow.Density(airflow.StandardAir().Density, air.Density)
 	if err != nil {
-		return rated, err
+		return t, err
 	}
-	law.Speed = float64(speed)
-	return law.Curve(rated)
+	t.law.Speed = float64(speed)
+	t.Curve, err = t.law.Curve(rated)
+	return t, err
+}
+
+// listMeeting takes as inputs the line of the fan curve on which the fan works, and
+// the losses of the critical path there.
+func (f *Facts) listMeeting(w *working, c turned, o *airflow.Operation) {
+	if o.Meeting != airflow.OnCurve {
+		return
+	}
+	for i := 1; i < len(c.stated); i++ {
+		a, b := c.stated[i-1], c.stated[i]
+		if o.Flow >= c.law.Flow(a.Flow) && o.Flow <= c.law.Flow(b.Flow) {
+			for _, p := range []design.FanPoint{a, b} {
+				w.take(Input{"fan curve at " + q.Format(p.Flow, f.units()), p.Pressure, p.Ref, "pressure"})
+			}
+			break
+		}
+	}
+	w.take(Input{Name: "density of the air, of that of the curve", Value: q.Ratio(c.law.Density)})
+	f.list(w, o.Losses)
 }
 
 // asked is the flow of a side that a setting is meant to move, and where the design

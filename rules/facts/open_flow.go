@@ -20,7 +20,7 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 			if err != nil {
 				return nil, err
 			}
-			return built.MeetOpen(c)
+			return built.MeetOpen(c.Curve)
 		}
 	})
 }
