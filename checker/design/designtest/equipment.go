@@ -23,6 +23,7 @@ func (h *house) ventilators() {
 		h.ratings(u)
 		h.water()
 		h.curves(u)
+		h.settings(u)
 		h.filters()
 		if h.chance(0.8) {
 			h.access()
@@ -77,13 +78,38 @@ func (h *house) curves(u unit) {
 	if !h.chance(0.5) {
 		return
 	}
+	h.fans(u.flow, 1)
+}
+
+// fans writes a curve for each fan, at a speed.
+func (h *house) fans(flow, speed float64) {
 	for _, key := range []string{"supply_fan", "extract_fan"} {
 		h.line("%s = [", key)
 		for i, pressure := range []float64{0.9, 0.6, 0.3, 0} {
-			flow := u.flow * float64(i) / 2
-			h.line("  { flow = %q, pressure = %q },", h.figure(flow, cubicFeetPerMinute), h.figure(pressure, waterInches))
+			h.line("  { flow = %q, pressure = %q },", h.figure(flow*speed*float64(i)/2, cubicFeetPerMinute), h.figure(pressure*speed*speed, waterInches))
 		}
 		h.line("]")
+	}
+}
+
+// settings writes what a unit does at its other settings: flows, and a speed of
+// its fans or their curves.
+func (h *house) settings(u unit) {
+	for _, s := range []struct {
+		name  string
+		speed float64
+	}{{"low", 0.4 + h.r.Float64()*0.4}, {"boost", 1.1 + h.r.Float64()*0.5}, {"maximum", 1.2 + h.r.Float64()*0.6}} {
+		if !h.chance(0.4) {
+			continue
+		}
+		h.table("[ventilator." + s.name + "]")
+		h.quantity("supply_flow", u.flow*s.speed, cubicFeetPerMinute)
+		h.quantity("extract_flow", u.flow*s.speed*(0.9+h.r.Float64()*0.2), cubicFeetPerMinute)
+		if h.chance(0.5) {
+			h.value("fan_speed", `"%.0f %%"`, s.speed*100)
+		} else if h.chance(0.5) {
+			h.fans(u.flow, s.speed)
+		}
 	}
 }
 
