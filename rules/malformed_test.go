@@ -36,10 +36,9 @@ func TestMalformedPacks(t *testing.T) {
 	for _, file := range files {
 		t.Run(strings.TrimSuffix(filepath.Base(file), ".rules.toml"), func(t *testing.T) {
 			var err error
-			used := documenttest.Megabytes(200, func() { _, err = library.Pack(filepath.ToSlash(file)) })
+			documenttest.AtMost(t, 200, func() { _, err = library.Pack(filepath.ToSlash(file)) })
 			var invalid *rules.InvalidPack
 			require.ErrorAs(t, err, &invalid)
-			assert.Less(t, used, 200.0, "megabytes")
 			for _, p := range invalid.Problems {
 				assert.Positive(t, p.Position.Line, p.Message)
 				assert.Positive(t, p.Position.Column, p.Message)

@@ -63,13 +63,12 @@ func TestHostileSources(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			var err error
-			used := documenttest.Megabytes(4, func() { _, err = l.Condition(text, ruleNames()) })
+			documenttest.AtMost(t, 4, func() { _, err = l.Condition(text, ruleNames()) })
 			var mistake *Error
 			require.True(t, errors.As(err, &mistake), "%v", err)
 			assert.NotContains(t, mistake.Message, "goroutine")
 			assert.NotContains(t, mistake.Message, "the expression cannot")
 			assert.Less(t, len(mistake.Message), 1000)
-			assert.Less(t, used, 4.0, "megabytes")
 		})
 	}
 }
@@ -119,14 +118,12 @@ func TestHostileEvaluations(t *testing.T) {
 				"explain": func() error { _, err := c.Explain(s); return err },
 			} {
 				var err error
-				used := documenttest.Megabytes(200, func() { err = evaluate() })
+				documenttest.AtMost(t, 200, func() { err = evaluate() })
 				if attack.stops {
 					assert.ErrorIs(t, err, ErrSteps, what)
 				} else {
 					assert.NoError(t, err, what)
 				}
-				assert.Less(t, used, 200.0, "megabytes of %s", what)
-				t.Logf("%s: %.1f MB", what, used)
 			}
 		})
 	}

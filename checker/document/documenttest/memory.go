@@ -1,26 +1,24 @@
 // Package documenttest measures, for tests, what reading a hostile file costs.
 package documenttest
 
-import "runtime"
+import (
+	"runtime"
+	"testing"
 
-// attempts is how often a costly run is measured again.
-const attempts = 3
+	"github.com/stretchr/testify/assert"
+)
 
-// Megabytes gives how much memory f asks for, freed or not, in units of 2^20 bytes.
-// The runtime counts for the whole process, and what else goes on in it only adds:
-// a run that asks for more than enough is repeated, and the least counts.
-func Megabytes(enough float64, f func()) float64 {
-	least := megabytes(f)
-	for n := 1; n < attempts && least > enough; n++ {
-		least = min(least, megabytes(f))
-	}
-	return least
-}
-
-func megabytes(f func()) float64 {
+// AtMost runs f and asserts that it asks for no more than the given megabytes
+// (units of 2^20 bytes) of memory, freed or not. Nothing else may run meanwhile.
+// Under the race detector, which makes programs ask for many times as much, f only
+// runs.
+func AtMost(t testing.TB, megabytes float64, f func()) {
+	t.Helper()
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	f()
 	runtime.ReadMemStats(&after)
-	return float64(after.TotalAlloc-before.TotalAlloc) / (1 << 20)
+	if !raceDetector {
+		assert.LessOrEqual(t, float64(after.TotalAlloc-before.TotalAlloc)/(1<<20), megabytes, "megabytes")
+	}
 }

@@ -1,0 +1,5 @@
+//go:build !race
+
+package documenttest
+
+const raceDetector = false
