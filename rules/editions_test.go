@@ -99,6 +99,32 @@ ventilator = [{ id = "unit", supply_flow = "` + cfm + ` cfm", extract_flow = "` 
 	}
 }
 
+// The credit of ASHRAE 62.2 in 2016 and in 2019, for a house of 90 cfm whose leaks
+// earn 41 cfm: the older edition makes no difference between balanced and other
+// systems, and takes at most two thirds off. The sources of
+// both forms are in the packs.
+func TestEditionsOfTheCredit(t *testing.T) {
+	leaky := `dwelling = { leakage = { flow_50 = "3000 cfm", weather_factor = 1.5 } }` + "\n"
+	unit := func(kind, cfm string) string {
+		return `ventilator = [{ id = "unit", kind = "` + kind + `", supply_flow = "` + cfm + ` cfm", extract_flow = "` + cfm + ` cfm" }]`
+	}
+	both := func(older, newer rules.Outcome) map[string]rules.Outcome {
+		return map[string]rules.Outcome{"ashrae-62-2-2016": older, "ashrae-62-2-2019": newer}
+	}
+	cases := []edition{
+		{"the total rate", "dwelling-unit-rate", "house", unit("hrv", "90"), nil, both(rules.Pass, rules.Pass)},
+		{"an extract fan with what a balanced system may leave", "dwelling-unit-rate", "house", unit("exhaust-fan", "50"), nil, both(rules.Pass, rules.Fail)},
+		{"a supply fan with as much", "dwelling-unit-rate", "house", unit("supply-fan", "50"), nil, both(rules.Pass, rules.Fail)},
+		{"a balanced system with as much", "dwelling-unit-rate", "house", unit("hrv", "50"), nil, both(rules.Pass, rules.Pass)},
+		{"between the coefficients of both forms", "dwelling-unit-rate", "house", unit("hrv", "48.7"), nil, both(rules.Pass, rules.Fail)},
+		{"a leaky house with less than a third of the rate", "dwelling-unit-rate", "house", leaky + unit("hrv", "29"), nil, both(rules.Fail, rules.Pass)},
+		{"less than both leave", "dwelling-unit-rate", "house", unit("hrv", "48"), nil, both(rules.Fail, rules.Fail)},
+	}
+	for _, c := range cases {
+		c.check(t)
+	}
+}
+
 // What an edition does not ask is switched off, with a reason.
 func TestEditionsSwitchOff(t *testing.T) {
 	for id, want := range map[string][]string{

@@ -47,6 +47,7 @@ type ashraeHouse struct {
 	Bedrooms              int
 	Total, Table, Earlier string
 	Balanced, Unbalanced  string
+	Capped                string
 	Flow50                string   `toml:"flow_50"`
 	WeatherFactor         float64  `toml:"weather_factor"`
 	Attached              string   `toml:"attached_share"`
@@ -96,7 +97,7 @@ func cubicMetres(flow float64) string { return fmt.Sprintf("%.15f m3/s", flow) }
 // Rates of single houses with and without the credit, each on both sides of its
 // figure; the table of the 2010 edition is that of the IRC.
 func TestDwellingUnitRateVerdicts(t *testing.T) {
-	pack, irc := builtIn(t, ashrae), builtIn(t, "irc-2021")
+	pack, former, irc := builtIn(t, ashrae), builtIn(t, "ashrae-62-2-2016"), builtIn(t, "irc-2021")
 	ids := map[string]bool{}
 	for _, h := range published[ashraeHouse](t, "rates/ashrae-62.2-houses.toml") {
 		ids[h.ID] = true
@@ -104,6 +105,8 @@ func TestDwellingUnitRateVerdicts(t *testing.T) {
 		h.asked(t, pack, "rate-by-table", h.tableApart(), map[string]any{}, rules.Review)
 		h.asked(t, pack, "dwelling-unit-rate", h.Balanced, map[string]any{}, rules.Fail)
 		h.asked(t, pack, "dwelling-unit-rate", h.Unbalanced, map[string]any{"kind": "exhaust-fan"}, rules.Fail)
+		h.asked(t, former, "dwelling-unit-rate", h.Capped, map[string]any{}, rules.Fail)
+		h.asked(t, former, "dwelling-unit-rate", h.Capped, map[string]any{"kind": "exhaust-fan"}, rules.Fail)
 		if h.Table != "" {
 			equal(t, h.Table, look(t, pack.Tables["total_rate"].Part, parsed(t, h.FloorArea), float64(max(h.Bedrooms, 1))), h.ID)
 		}

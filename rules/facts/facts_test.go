@@ -342,6 +342,40 @@ func TestInfiltration(t *testing.T) {
 	assert.InEpsilon(t, float64(got), float64(same), 1e-9)
 }
 
+// The form of 2016 by hand: ELA of 600 cfm at n = 0.65, NL for 1000 ft2 at 9 ft, and
+// 7.3; then A-26 and A-29 of the credit, by the total of 0.03 x 1000 + 7.5 x 3.
+func TestInfiltrationOf2016(t *testing.T) {
+	f, _ := factsOf(t, strings.Replace(flat, `height = "9 ft"`, "height = \"9 ft\"\nattached_share = \"25 %\"", 1))
+	got, err := f.ruleNormalized()
+	require.NoError(t, err)
+	area := float64(in(600)) * math.Pow(4.0/50, 0.65) / math.Sqrt(8/1.2041)
+	leakage := 1000 * area / (1000 * 0.3048 * 0.3048) * math.Pow(9/8.2, 0.4)
+	assert.InEpsilon(t, float64(in(leakage*0.6*1000/7.3)), float64(got), 1e-9)
+	direct, err := f.ruleInfiltration()
+	require.NoError(t, err)
+	assert.InEpsilon(t, float64(direct), float64(got), 0.01) // 0.0522 against 0.052
+
+	left := map[string]float64{}
+	for _, line := range f.creditLines()[3:] {
+		left[line.Name] = float64(line.Value.(q.Flow) / cfm)
+	}
+	total, old, late := 52.5, float64(got/cfm), float64(direct/cfm)
+	assert.InDelta(t, total-old*0.75, left["fan flow after the credit, 62.2-2013 and 2016"], 1e-9)
+	assert.InDelta(t, total-late*0.75, left["fan flow after the credit, 62.2-2019, balanced system"], 1e-9)
+	assert.InDelta(t, total-late*late/total*0.75, left["fan flow after the credit, 62.2-2019, other systems"], 1e-9)
+
+	leaky, _ := factsOf(t, strings.Replace(flat, `flow_50 = "600 cfm"`, `flow_50 = "6000 cfm"`, 1))
+	assert.Equal(t, []string{"dwelling.attached_share"}, missingNames(leaky.creditLines()[3]))
+}
+
+func missingNames(l Line) []string {
+	var names []string
+	for _, m := range l.Missing {
+		names = append(names, m.Ref.KeyName(m.Key))
+	}
+	return names
+}
+
 // Every name of the vocabulary is described.
 func TestVocabularyIsDescribed(t *testing.T) {
 	v := Vocabulary()

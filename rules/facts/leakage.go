@@ -46,6 +46,51 @@ func (f *Facts) flow50() result[q.Flow] {
 	})
 }
 
+// leakageArea is the effective leakage area at 4 Pa.
+func (f *Facts) leakageArea() result[q.Area] {
+	line := Line{Name: "effective leakage area", Formula: "Q50 x (4 Pa / 50 Pa)^n / square root of (2 x 4 Pa / 1.2041 kg/m3)",
+		Source: "ASHRAE 62.2 and ASTM E779, from memory"}
+	return compute(f, line, func(w *working) func() (q.Area, error) {
+		law := f.law(w)
+		return func() (q.Area, error) { return law().EffectiveArea(), nil }
+	})
+}
+
+// normalizedLeakage is NL of ASHRAE 62.2-2013 and 2016.
+func (f *Facts) normalizedLeakage() result[float64] {
+	line := Line{Name: "normalized leakage", Formula: "1000 x (ELA / A) x (H / Hr)^0.4, Hr = 8.2 ft",
+		Source: "ASHRAE 62.2-2013 and 2016, read in a secondary document"}
+	return compute(f, line, func(w *working) func() (float64, error) {
+		area := from(w, "ELA", f.leakageArea())
+		d := f.Design.Dwelling
+		floor := given(w, "A", d.FloorArea, d.Ref, "floor_area")
+		height := given(w, "H", d.Height, d.Ref, "height")
+		return func() (float64, error) { return envelope.NormalizedLeakage(area, floor, height, q.IP) }
+	})
+}
+
+// normalizedInfiltration is the effective annual average infiltration by the form
+// of ASHRAE 62.2-2013 and 2016, through normalized leakage.
+func (f *Facts) normalizedInfiltration() result[q.Flow] {
+	line := Line{Name: "effective annual average infiltration, 62.2-2013 and 2016", Formula: "NL x wsf x A / 7.3, A in ft2, in cfm",
+		Source: "Uniform Mechanical Code, appendix E 605.1.3, which reprints ASHRAE 62.2"}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		leakage := from(w, "NL", f.normalizedLeakage())
+		d := f.Design.Dwelling
+		floor := given(w, "A", d.FloorArea, d.Ref, "floor_area")
+		weather := f.weather(w)
+		return func() (q.Flow, error) { return envelope.NormalizedInfiltration(leakage, weather, floor, q.IP) }
+	})
+}
+
+func (f *Facts) weather(w *working) float64 {
+	l := f.Design.Dwelling.Leakage
+	if l == nil {
+		return 0 // the leakage is asked for already
+	}
+	return given(w, "wsf", l.WeatherFactor, l.Ref, "weather_factor")
+}
+
 // infiltration is the effective annual average infiltration by the direct form
 // of ASHRAE 62.2-2019.
 func (f *Facts) infiltration() result[q.Flow] {
@@ -56,10 +101,7 @@ func (f *Facts) infiltration() result[q.Flow] {
 		from(w, "Q50", f.flow50())
 		d := f.Design.Dwelling
 		height := given(w, "H", d.Height, d.Ref, "height")
-		var weather float64
-		if l := d.Leakage; l != nil {
-			weather = given(w, "wsf", l.WeatherFactor, l.Ref, "weather_factor")
-		}
+		weather := f.weather(w)
 		return func() (q.Flow, error) { return law.Infiltration(weather, height, q.IP) }
 	})
 }

@@ -143,7 +143,9 @@ func (f *Facts) pressureLines() []Line {
 			lines = append(lines, *f.housePressure(s).line)
 		}
 	}
-	lines = append(lines, *f.worstPressure().line, *f.infiltration().line, *f.combined().line)
+	lines = append(lines, *f.worstPressure().line, *f.infiltration().line)
+	lines = append(lines, f.creditLines()...)
+	lines = append(lines, *f.combined().line)
 	for _, a := range f.Design.Appliances {
 		if combustion(a) {
 			lines = append(lines, *f.tolerance(a).line)
@@ -170,4 +172,5 @@ func (f *Facts) ruleHousePressure(name string) (q.Pressure, error) {
 func (f *Facts) ruleWorstPressure() (q.Pressure, error)                { return f.worstPressure().get() }
 func (f *Facts) ruleTolerance(a *design.Appliance) (q.Pressure, error) { return f.tolerance(a).get() }
 func (f *Facts) ruleInfiltration() (q.Flow, error)                     { return f.infiltration().get() }
+func (f *Facts) ruleNormalized() (q.Flow, error)                       { return f.normalizedInfiltration().get() }
 func (f *Facts) ruleCombustion(a *design.Appliance) (bool, error)      { return combustion(a), nil }

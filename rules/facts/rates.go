@@ -46,6 +46,6 @@ func (f *Facts) combined() result[q.Flow] {
 func (f *Facts) rateLines() []Line {
 	return []Line{
 		*f.rateBy("whole-house rate, IRC Equation 15-1", "0.01 cfm/ft2 x A + 7.5 cfm x (N + 1)", "IRC 2021 M1505.4.3; the table is in the pack", 0.01, 0).line,
-		*f.rateBy("total rate, ASHRAE 62.2", "0.03 cfm/ft2 x A + 7.5 cfm x (N + 1), N at least 1", "ASHRAE 62.2 from 2013 on, by a reprint in the Uniform Mechanical Code", 0.03, 1).line,
+		*f.totalRate().line,
 	}
 }
