@@ -15,7 +15,7 @@ import (
 // reader would not notice.
 func (t *Tree) agree() []Problem {
 	var again map[string]any
-	if _, err := toml.Decode(string(t.source), &again); err != nil {
+	if _, err := toml.Decode(t.source, &again); err != nil {
 		return []Problem{t.refused(err)}
 	}
 	if n := differs(t.root, again); n != nil {

@@ -56,6 +56,6 @@ func TestADifferenceIsReportedAtItsPlace(t *testing.T) {
 	tree.root.child("b").value = int64(3)
 	require.Equal(t, []Problem{{Position: Position{2, 5, 6}, Path: "b",
 		Message: "the value cannot be read for certain, expected a plainer way to write it"}}, tree.agree())
-	tree.source = []byte("a = ")
+	tree.source = "a = "
 	require.Contains(t, tree.agree()[0].Message, "not valid TOML: ")
 }

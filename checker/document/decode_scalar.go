@@ -39,7 +39,7 @@ func (d *decoder) word(n *node, v reflect.Value) bool {
 		if near := Near(word, allowed); near != "" {
 			hint = meant(near)
 		}
-		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt([]byte(word)), words(allowed))
+		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(word), words(allowed))
 		return false
 	}
 	v.SetString(word)

@@ -1,8 +1,8 @@
 package document
 
 import (
-	"bytes"
 	"sort"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -10,7 +10,7 @@ const byteOrderMark = "\xef\xbb\xbf"
 
 // lines turns byte offsets into lines and columns.
 type lines struct {
-	source []byte
+	source string
 	starts []int // offset of the first byte of each line
 	counts []int // characters that begin before each multiple of stride
 }
@@ -18,24 +18,36 @@ type lines struct {
 // stride bounds what is counted anew for each position: a file may be one line.
 const stride = 512
 
-func newLines(source []byte) lines {
-	l := lines{source: source, starts: []int{0}}
-	if bytes.HasPrefix(source, []byte(byteOrderMark)) {
+func newLines(source string) lines {
+	l := lines{source: source, starts: make([]int, 1, strings.Count(source, "\n")+1), counts: make([]int, 0, len(source)/stride+1)}
+	if strings.HasPrefix(source, byteOrderMark) {
 		l.starts[0] = len(byteOrderMark)
 	}
+	for at := 0; ; {
+		length := strings.IndexByte(source[at:], '\n')
+		if length < 0 {
+			break
+		}
+		at += length + 1
+		l.starts = append(l.starts, at)
+	}
 	count := 0
-	for i, c := range source {
-		if i%stride == 0 {
-			l.counts = append(l.counts, count)
-		}
-		if utf8.RuneStart(c) {
-			count++
-		}
-		if c == '\n' {
-			l.starts = append(l.starts, i+1)
-		}
+	for at := 0; at < len(source); at += stride {
+		l.counts = append(l.counts, count)
+		count += begun(source[at:min(at+stride, len(source))])
 	}
 	return l
+}
+
+// begun counts the characters that begin in some bytes.
+func begun(bytes string) int {
+	count := 0
+	for i := range len(bytes) {
+		if utf8.RuneStart(bytes[i]) {
+			count++
+		}
+	}
+	return count
 }
 
 // characters counts those that begin before an offset.
@@ -44,13 +56,7 @@ func (l lines) characters(offset int) int {
 		return 0
 	}
 	mark := min(offset, len(l.source)-1) / stride
-	count := l.counts[mark]
-	for _, c := range l.source[mark*stride : offset] {
-		if utf8.RuneStart(c) {
-			count++
-		}
-	}
-	return count
+	return l.counts[mark] + begun(l.source[mark*stride:offset])
 }
 
 // position gives the place of a span; of one that runs over several lines, the
@@ -78,9 +84,9 @@ func (l lines) end(line int) int {
 // Line gives the text of a line, counted from 1, without its line break and
 // byte order mark; it is empty for a line that the source does not have.
 func Line(source []byte, n int) string {
-	l := newLines(source)
+	l := newLines(string(source))
 	if n < 1 || n > len(l.starts) {
 		return ""
 	}
-	return string(source[l.starts[n-1]:l.end(n-1)])
+	return l.source[l.starts[n-1]:l.end(n-1)]
 }

@@ -40,12 +40,25 @@ type node struct {
 	within *node // of a dotted table: the table whose keys may add to it
 	value  any   // string, int64, float64, bool, or Moment
 
-	children []*node // in file order
-	byName   map[string]*node
+	children []*node          // in file order
+	byName   map[string]*node // nil while there are few
 }
 
+// few is how many keys are looked through faster than looked up.
+const few = 12
+
 // child finds the value of a key; nil when the table does not have it.
-func (n *node) child(name string) *node { return n.byName[name] }
+func (n *node) child(name string) *node {
+	if n.byName != nil {
+		return n.byName[name]
+	}
+	for _, c := range n.children {
+		if c.name == name && c.index < 0 {
+			return c
+		}
+	}
+	return nil
+}
 
 // add hangs a value that was made for it under a table or array.
 func (n *node) add(c *node) {
@@ -53,10 +66,15 @@ func (n *node) add(c *node) {
 	if c.index >= 0 {
 		return
 	}
-	if n.byName == nil {
-		n.byName = map[string]*node{}
+	switch {
+	case n.byName != nil:
+		n.byName[c.name] = c
+	case len(n.children) > few:
+		n.byName = make(map[string]*node, 2*len(n.children))
+		for _, each := range n.children {
+			n.byName[each.name] = each
+		}
 	}
-	n.byName[c.name] = c
 }
 
 // latest is the table that a header continues: of a list of tables, the last.

@@ -1,7 +1,6 @@
 package document
 
 import (
-	"bytes"
 	"fmt"
 	"strings"
 	"unicode/utf8"
@@ -10,13 +9,18 @@ import (
 // reader reads TOML 1.1. It stops at the first mistake of grammar, but goes on
 // after a key that is given twice. Every loop in it consumes the source.
 type reader struct {
-	source   []byte
+	source   string
 	lines    lines
 	at       int // offset of the next byte
 	root     *node
 	section  *node // table that keys belong to
 	values   int
 	problems []Problem // that did not stop it
+
+	unwanted string // header of tables that are left out; empty: none are
+
+	parts []part // of the key being read
+	spare []node // room for the nodes to come
 
 	quoted  int   // offset after the last text with quotes
 	record  bool  // note where the characters of a text stand
@@ -42,9 +46,13 @@ func (r *reader) read() (stopped *Problem) {
 	r.root = &node{index: -1, origin: headed}
 	r.section = r.root
 	for r.blank(); !r.end(); r.blank() {
-		if r.peek() == '[' {
+		switch {
+		case r.unwanted != "" && r.has(r.unwanted):
+			r.passOver()
+			continue
+		case r.peek() == '[':
 			r.header()
-		} else {
+		default:
 			r.pair(r.section)
 		}
 		r.endOfStatement()
@@ -68,7 +76,7 @@ func (r *reader) peek() byte {
 }
 
 func (r *reader) has(prefix string) bool {
-	return bytes.HasPrefix(r.source[r.at:], []byte(prefix))
+	return strings.HasPrefix(r.source[r.at:], prefix)
 }
 
 // take consumes a prefix if it comes next.
@@ -82,7 +90,7 @@ func (r *reader) take(prefix string) bool {
 
 // next is the span of the next character; empty at the end.
 func (r *reader) next() span {
-	_, size := utf8.DecodeRune(r.source[r.at:])
+	_, size := utf8.DecodeRuneInString(r.source[r.at:])
 	return span{r.at, r.at + size}
 }
 
@@ -113,10 +121,24 @@ func (r *reader) comment() bool {
 	if !r.take("#") {
 		return false
 	}
-	for !r.endOfLine() {
+	for r.run(0, 0); !r.endOfLine(); r.run(0, 0) {
 		r.character()
 	}
 	return true
+}
+
+// run consumes characters that need no second look: printable ones but the two
+// given.
+func (r *reader) run(quote, escape byte) {
+	at := r.at
+	for at < len(r.source) {
+		c := r.source[at]
+		if c < ' ' && c != '\t' || c == 0x7f || c == quote || c == escape {
+			break
+		}
+		at++
+	}
+	r.at = at
 }
 
 // character consumes one character that may stand in a comment or text.
@@ -158,9 +180,9 @@ func (r *reader) found() string {
 // excerpt is source text for a message: its first line, not too long.
 func (r *reader) excerpt(s span) string { return excerpt(r.source[s.start:s.end]) }
 
-func excerpt(source []byte) string {
+func excerpt(source string) string {
 	const most = 40
-	line, _, cut := strings.Cut(string(source), "\n")
+	line, _, cut := strings.Cut(source, "\n")
 	runes := []rune(strings.TrimRight(line, "\r"))
 	if len(runes) > most {
 		runes, cut = runes[:most], true

@@ -1,7 +1,5 @@
 package document
 
-import "strings"
-
 // part is one part of a dotted key.
 type part struct {
 	name string
@@ -34,18 +32,19 @@ func (r *reader) header() {
 	r.section = r.open(parts, span{start, r.at}, many)
 }
 
-// keys reads a dotted key and the blanks around it.
+// keys reads a dotted key and the blanks around it. The parts hold until the next
+// key is read.
 func (r *reader) keys() []part {
-	var parts []part
+	r.parts = r.parts[:0]
 	for {
 		r.spaces()
-		parts = append(parts, r.key())
-		if len(parts) > MaxKeyParts {
-			r.fail(parts[MaxKeyParts].at, "", "the key has more than %d parts", MaxKeyParts)
+		r.parts = append(r.parts, r.key())
+		if len(r.parts) > MaxKeyParts {
+			r.fail(r.parts[MaxKeyParts].at, "", "the key has more than %d parts", MaxKeyParts)
 		}
 		r.spaces()
 		if !r.take(".") {
-			return parts
+			return r.parts
 		}
 	}
 }
@@ -59,13 +58,18 @@ func (r *reader) key() part {
 		name := r.line()
 		return part{name, span{start, r.at}}
 	}
-	for !r.end() && strings.IndexByte(bareCharacters, r.peek()) >= 0 {
+	for isBare(r.peek()) {
 		r.at++
 	}
 	if r.at == start {
 		r.fail(r.next(), keyHint(r.peek()), "found %s, expected a key", r.found())
 	}
-	return part{string(r.source[start:r.at]), span{start, r.at}}
+	return part{r.source[start:r.at], span{start, r.at}}
+}
+
+// isBare tells whether a character may stand in a key without quotes.
+func isBare(c byte) bool {
+	return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_' || c == '-'
 }
 
 func keyHint(found byte) string {

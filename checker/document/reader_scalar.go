@@ -1,13 +1,13 @@
 package document
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"math"
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
 	"time"
 )
 
@@ -18,45 +18,63 @@ type Moment string
 // scalar reads a value that has no quotes or brackets.
 func (r *reader) scalar(n *node) {
 	start := r.at
-	end := bytes.IndexAny(r.source[start:], ",]}#\r\n")
+	end := strings.IndexAny(r.source[start:], ",]}#\r\n")
 	if end < 0 {
 		end = len(r.source) - start
 	}
-	word := string(bytes.TrimRight(r.source[start:start+end], " \t"))
+	word := strings.TrimRight(r.source[start:start+end], " \t")
 	if word == "" {
 		r.fail(r.next(), "", "found %s, expected a value", r.found())
 	}
 	r.at = start + len(word)
 	var err error
 	if n.kind, n.value, err = scalarOf(word); err != nil {
-		r.fail(span{start, r.at}, unquotedHint(word), "found %s, %v", excerpt([]byte(word)), err)
+		r.fail(span{start, r.at}, unquotedHint(word), "found %s, %v", excerpt(word), err)
 	}
 }
 
 var (
-	wholePattern   = regexp.MustCompile(`^([+-]?(0|[1-9](_?[0-9])*)|0x[0-9a-fA-F](_?[0-9a-fA-F])*|0o[0-7](_?[0-7])*|0b[01](_?[01])*)$`)
-	decimalPattern = regexp.MustCompile(`^[+-]?(inf|(0|[1-9](_?[0-9])*)(\.[0-9](_?[0-9])*)?([eE][+-]?[0-9](_?[0-9])*)?)$`)
-	momentPattern  = regexp.MustCompile(`^([0-9]{4}-[0-9]{2}-[0-9]{2}|([0-9]{4}-[0-9]{2}-[0-9]{2}[Tt ])?[0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]+)?)?([Zz]|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)$`)
+	wholePattern   = pattern(`^([+-]?(0|[1-9](_?[0-9])*)|0x[0-9a-fA-F](_?[0-9a-fA-F])*|0o[0-7](_?[0-7])*|0b[01](_?[01])*)$`)
+	decimalPattern = pattern(`^[+-]?(inf|(0|[1-9](_?[0-9])*)(\.[0-9](_?[0-9])*)?([eE][+-]?[0-9](_?[0-9])*)?)$`)
+	momentPattern  = pattern(`^([0-9]{4}-[0-9]{2}-[0-9]{2}|([0-9]{4}-[0-9]{2}-[0-9]{2}[Tt ])?[0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]+)?)?([Zz]|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)$`)
 )
+
+// pattern compiles a pattern when it is first asked for.
+func pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
 
 func scalarOf(word string) (kind, any, error) {
 	switch {
 	case word == "true" || word == "false":
 		return truth, word == "true", nil
-	case wholePattern.MatchString(word):
+	case isDigits(word):
+		number, err := strconv.ParseInt(word, 10, 64)
+		return whole, number, sized(err)
+	case wholePattern().MatchString(word):
 		number, err := strconv.ParseInt(strings.ReplaceAll(word, "_", ""), base(word), 64)
 		return whole, number, sized(err)
 	case word == "nan" || word == "+nan" || word == "-nan":
 		return decimal, math.NaN(), nil
-	case decimalPattern.MatchString(word):
+	case decimalPattern().MatchString(word):
 		number, err := strconv.ParseFloat(strings.ReplaceAll(word, "_", ""), 64)
 		return decimal, number, sized(err)
-	case momentPattern.MatchString(word):
+	case momentPattern().MatchString(word):
 		return moment, Moment(word), onCalendar(word)
 	case strings.Trim(word, "+-0123456789_.eE") == "":
 		return 0, nil, errors.New("expected a number such as 12, 0.5 or -3")
 	}
 	return 0, nil, errors.New("expected text in quotes, a number, true or false")
+}
+
+// isDigits tells whether a word is a plain whole number, as most are.
+func isDigits(word string) bool {
+	for i := range len(word) {
+		if word[i] < '0' || word[i] > '9' {
+			return false
+		}
+	}
+	return word != "" && (word[0] != '0' || word == "0")
 }
 
 // base is 0, which takes 0x, 0o and 0b, or 10, as "08" never gets here.

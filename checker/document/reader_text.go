@@ -16,9 +16,13 @@ func (r *reader) text() string {
 
 // line reads a text in single or double quotes.
 func (r *reader) line() string {
-	var b strings.Builder
 	start, quote := r.at, r.peek()
-	for r.at++; r.peek() != quote; {
+	r.at++
+	if whole, ok := r.whole(r.source[start:r.at], ""); ok {
+		return whole
+	}
+	var b strings.Builder
+	for r.peek() != quote {
 		switch {
 		case r.endOfLine():
 			r.fail(span{start, r.at}, `a text over several lines stands in three quotes: """ or '''`, "the text that begins here has no closing quote on its line")
@@ -36,10 +40,13 @@ func (r *reader) line() string {
 
 // lots reads a text in three quotes, which may run over lines.
 func (r *reader) lots() string {
-	var b strings.Builder
-	start, quotes := r.at, string(r.source[r.at:r.at+3])
+	start, quotes := r.at, r.source[r.at:r.at+3]
 	r.at += 3
 	r.newline() // the first one does not count
+	if whole, ok := r.whole(quotes, "\n"); ok {
+		return whole
+	}
+	var b strings.Builder
 	for !r.closing(quotes, &b) {
 		switch {
 		case r.end():
@@ -54,6 +61,28 @@ func (r *reader) lots() string {
 	}
 	r.quoted = r.at
 	return b.String()
+}
+
+// whole reads a text that is what stands between its quotes, as most are; ok is
+// false, and nothing read, where a character needs a closer look.
+func (r *reader) whole(quotes, lineEnd string) (whole string, ok bool) {
+	length := strings.Index(r.source[r.at:], quotes)
+	if length < 0 || r.record {
+		return "", false
+	}
+	whole = r.source[r.at : r.at+length]
+	after := r.at + length + len(quotes)
+	if len(quotes) == 3 && strings.HasPrefix(r.source[after:], quotes[:1]) {
+		return "", false
+	}
+	for i := range len(whole) {
+		c := whole[i]
+		if c == '\\' && quotes[0] == '"' || c == 0x7f || c < ' ' && c != '\t' && (lineEnd == "" || c != lineEnd[0]) {
+			return "", false
+		}
+	}
+	r.at, r.quoted = after, after
+	return whole, true
 }
 
 // closing consumes three quotes; one or two more before them belong to the text.
@@ -74,7 +103,7 @@ func (r *reader) plain(b *strings.Builder) {
 	r.note()
 	start := r.at
 	r.character()
-	b.Write(r.source[start:r.at])
+	b.WriteString(r.source[start:r.at])
 }
 
 // breakLine reads a line end inside a text as one line feed.
@@ -124,7 +153,7 @@ func (r *reader) escape(b *strings.Builder) {
 	for r.at < first+digits && isHex(r.peek()) {
 		r.at++
 	}
-	code, err := strconv.ParseUint(string(r.source[first:r.at]), 16, 32)
+	code, err := strconv.ParseUint(r.source[first:r.at], 16, 32)
 	if err != nil || r.at < first+digits || !utf8.ValidRune(rune(code)) {
 		r.fail(span{start, r.at}, "", "found %s, expected \\%c and the %d digits of a character in hexadecimal", r.excerpt(span{start, r.at}), letter, digits)
 	}
@@ -137,7 +166,7 @@ func (r *reader) letter() string {
 		return ""
 	}
 	next := r.next()
-	return string(r.source[next.start:next.end])
+	return r.source[next.start:next.end]
 }
 
 func isHex(c byte) bool {

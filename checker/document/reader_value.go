@@ -2,6 +2,9 @@ package document
 
 import "fmt"
 
+// nodesAtOnce is how many nodes one allocation makes.
+const nodesAtOnce = 64
+
 // make gives a node that is to hang under parent, within the limits.
 func (r *reader) make(parent *node, name string, index int, key span) *node {
 	r.values++
@@ -12,7 +15,13 @@ func (r *reader) make(parent *node, name string, index int, key span) *node {
 	case depth > MaxDepth:
 		r.fail(key, "", "tables and lists stand more than %d deep inside one another", MaxDepth)
 	}
-	return &node{parent: parent, name: name, index: index, key: key, at: key, depth: depth}
+	if len(r.spare) == 0 {
+		r.spare = make([]node, nodesAtOnce)
+	}
+	n := &r.spare[0]
+	r.spare = r.spare[1:]
+	*n = node{parent: parent, name: name, index: index, key: key, at: key, depth: depth}
+	return n
 }
 
 // fill reads a value into its node.

@@ -21,9 +21,9 @@ func Shown(value any) string {
 	case []any:
 		return "a list"
 	case string:
-		return strconv.Quote(excerpt([]byte(v)))
+		return strconv.Quote(excerpt(v))
 	}
-	return excerpt(fmt.Append(nil, value))
+	return excerpt(fmt.Sprint(value))
 }
 
 // shown is a value for a message: scalars as written.
