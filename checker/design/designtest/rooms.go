@@ -84,8 +84,7 @@ func (h *house) appliance(id, kind string, flow float64) {
 	h.value("room", "%q", h.rooms[h.r.IntN(len(h.rooms))].id)
 	switch kind {
 	case "furnace", "boiler", "water-heater", "fireplace":
-		h.oneOf("fuel", "gas", "oil", "propane", "electric", "wood")
-		h.oneOf("vent", "natural-draft", "mechanical-draft", "power-vent", "direct-vent")
+		h.burner()
 		h.between("fuel_input", 30_000, 120_000, btuPerHour)
 		h.between("pressure_limit", 0.01, 0.06, waterInches)
 	default:
@@ -93,5 +92,15 @@ func (h *house) appliance(id, kind string, flow float64) {
 		h.between("makeup_flow", 0, 400, cubicFeetPerMinute)
 		h.oneOf("discharge", "outdoors", "outdoors", "attic", "indoors")
 		h.oneOf("duct_material", "galvanized-steel", "flexible", "pvc")
+	}
+}
+
+// burner writes a fuel, and a vent for what burns: nothing electric has one.
+func (h *house) burner() {
+	fuels := []string{"gas", "oil", "propane", "electric", "wood"}
+	fuel := fuels[h.r.IntN(len(fuels))]
+	h.oneOf("fuel", fuel)
+	if fuel != "electric" {
+		h.oneOf("vent", "natural-draft", "mechanical-draft", "power-vent", "direct-vent")
 	}
 }
