@@ -3,6 +3,7 @@ package expression
 import (
 	"errors"
 	"fmt"
+	"sync"
 
 	"github.com/expr-lang/expr/vm"
 )
@@ -10,33 +11,56 @@ import (
 // Condition is a compiled expression that is true, false or unknown. It is safe
 // for concurrent use, each goroutine with its own Scope.
 type Condition struct {
-	compiled
-	fast *vm.Program
+	settled func() (compiled, error)    // compiles at the first call
+	fast    func() (*vm.Program, error) // for the machine, likewise
 }
 
 // Condition compiles a boolean expression. The error is an *Error.
 func (l *Language) Condition(text string, n Names) (*Condition, error) {
-	c, err := l.compile(text, n)
-	if err != nil {
+	c := l.KnownCondition(text, n)
+	if _, err := c.settled(); err != nil {
 		return nil, err
 	}
-	if !c.root.shape().is(truthShape) {
-		return nil, c.mistake(c.root, "", fmt.Sprintf("%q is %v, expected a condition that is true or false", c.text(c.root.span()), c.root.shape()))
-	}
-	fast, err := program(c.root)
+	return c, nil
+}
+
+// KnownCondition is Condition for a text that is known to compile, such as one
+// that ships with the program: it is compiled when it is first evaluated. A
+// mistake in it after all is the error of every evaluation.
+func (l *Language) KnownCondition(text string, n Names) *Condition {
+	c := &Condition{settled: sync.OnceValues(func() (compiled, error) { return l.condition(text, n) })}
+	c.fast = sync.OnceValues(func() (*vm.Program, error) {
+		settled, err := c.settled()
+		if err != nil {
+			return nil, err
+		}
+		return program(settled.root)
+	})
+	return c
+}
+
+func (l *Language) condition(text string, n Names) (compiled, error) {
+	c, err := l.compile(text, n)
 	if err != nil {
-		return nil, c.mistake(c.root, "", fmt.Sprintf("the expression cannot be compiled: %v", err))
+		return compiled{}, err
 	}
-	return &Condition{c, fast}, nil
+	if !c.root.shape().is(truthShape) {
+		return compiled{}, c.mistake(c.root, "", fmt.Sprintf("%q is %v, expected a condition that is true or false", c.text(c.root.span()), c.root.shape()))
+	}
+	return c, nil
 }
 
 // Truth evaluates the condition. The error is ErrSteps, or what a function of
 // the vocabulary returned beside Missing and Undetermined.
 func (c *Condition) Truth(s *Scope) (Truth, error) {
+	fast, err := c.fast()
+	if err != nil {
+		return Unknown, err
+	}
 	if err := s.begin(); err != nil {
 		return Unknown, err
 	}
-	v, err := s.machine.Run(c.fast, s)
+	v, err := s.machine.Run(fast, s)
 	if maxSteps-s.steps > lightWork {
 		s.renewMachine()
 	}
@@ -61,16 +85,21 @@ func (c *Condition) Explain(s *Scope) (Explanation, error) {
 	if err != nil {
 		return Explanation{}, err
 	}
-	return c.explanation(v), nil
+	settled, _ := c.settled() // as it was judged
+	return settled.explanation(v), nil
 }
 
 func (c *Condition) judge(s *Scope, explaining bool) (v verdict, err error) {
+	settled, err := c.settled()
+	if err != nil {
+		return verdict{}, err
+	}
 	s.steps = maxSteps
-	r := &run{scope: s, compiled: c.compiled, explaining: explaining}
+	r := &run{scope: s, compiled: settled, explaining: explaining}
 	if explaining {
 		r.reads = &pile[Read]{}
 	}
-	err = r.guarded(func() { v = r.judge(c.root) })
+	err = r.guarded(func() { v = r.judge(settled.root) })
 	return v, err
 }
 

@@ -33,7 +33,7 @@ func checkAnything(t testing.TB, text string) (compiles bool) {
 	}
 	s := newScope(t)
 	require.NoError(t, s.begin())
-	out, failed := (&vm.VM{MemoryBudget: memoryBudget}).Run(c.fast, s)
+	out, failed := (&vm.VM{MemoryBudget: memoryBudget}).Run(machineCode(t, c), s)
 	require.True(t, failed == nil || allowedError(failed) || strings.Contains(failed.Error(), "memory budget") || strings.Contains(text, "crash"), "%s: %v", text, failed)
 	e, err := c.Explain(s)
 	if err != nil {

@@ -156,3 +156,21 @@ func TestShapesHaveNames(t *testing.T) {
 	assert.Equal(t, "a limit that is not set", unsetShape.String())
 	assert.Equal(t, "such as 5", numberShape.example())
 }
+
+// What is compiled late is the same, and a mistake in it is told, not passed over.
+func TestKnownTextsAreCompiledLate(t *testing.T) {
+	l, n := newLanguage(t), ruleNames()
+	late, err := l.KnownCondition("gap(inlet, outlet) >= 10 ft", n).Explain(newScope(t))
+	assert.NoError(t, err)
+	early, err := condition(t, "gap(inlet, outlet) >= 10 ft").Explain(newScope(t))
+	assert.NoError(t, err)
+	assert.Equal(t, early, late)
+	wrong := l.KnownCondition("gap(inlet, outlet) >= 10 parsec", n)
+	_, err = wrong.Explain(newScope(t))
+	assert.ErrorContains(t, err, "parsec")
+	_, err = wrong.Truth(newScope(t))
+	assert.ErrorContains(t, err, "parsec")
+	assert.Empty(t, wrong.Variants())
+	assert.Equal(t, "gap 10 ft", l.KnownTemplate("gap {10 ft}", n).Text(newScope(t), q.IP))
+	assert.Contains(t, l.KnownTemplate("gap {10 parsec}", n).Text(newScope(t), q.IP), "parsec")
+}

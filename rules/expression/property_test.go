@@ -26,7 +26,7 @@ func both(t testing.TB, text string, s *Scope) Truth {
 	require.NoError(t, err, text)
 	require.Equal(t, truth, e.Truth, text)
 	require.NoError(t, s.begin())
-	out, err := (&vm.VM{}).Run(c.fast, s)
+	out, err := (&vm.VM{}).Run(machineCode(t, c), s)
 	if err == nil {
 		require.Equal(t, truth, truthOf(out.(bool)), text)
 	} else {
@@ -35,6 +35,14 @@ func both(t testing.TB, text string, s *Scope) Truth {
 	require.Equal(t, truth == Unknown, len(e.Missing)+len(e.Undetermined) > 0, "an unknown truth says why: %s", text)
 	require.NotEmpty(t, e.Parts, text)
 	return truth
+}
+
+// machineCode is a condition as the machine runs it.
+func machineCode(t testing.TB, c *Condition) *vm.Program {
+	t.Helper()
+	code, err := c.fast()
+	require.NoError(t, err)
+	return code
 }
 
 // allowedError tells whether the machine may stop with an error.

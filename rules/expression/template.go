@@ -3,12 +3,15 @@ package expression
 import (
 	"fmt"
 	"strings"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker/quantity"
 )
 
 // Template is a compiled message with expressions in braces.
-type Template struct{ pieces []piece }
+type Template struct {
+	pieces func() ([]piece, error) // compiles at the first call
+}
 
 // piece is some text, and the expression behind it; the last one has none.
 type piece struct {
@@ -19,6 +22,20 @@ type piece struct {
 // Template compiles a message such as "{intake.id} is {distance(intake, exhaust)} away";
 // {{ and }} are single braces. The error is an *Error with offsets in the message.
 func (l *Language) Template(text string, n Names) (*Template, error) {
+	t := l.KnownTemplate(text, n)
+	if _, err := t.pieces(); err != nil {
+		return nil, err
+	}
+	return t, nil
+}
+
+// KnownTemplate is Template for a text that is known to compile: it is compiled
+// when it is first printed. A mistake in it after all is what it prints.
+func (l *Language) KnownTemplate(text string, n Names) *Template {
+	return &Template{sync.OnceValues(func() ([]piece, error) { return l.pieces(text, n) })}
+}
+
+func (l *Language) pieces(text string, n Names) ([]piece, error) {
 	if len(text) > maxSource {
 		return nil, &Error{Length: 1, Message: "the message is longer than 4096 bytes"}
 	}
@@ -28,14 +45,18 @@ func (l *Language) Template(text string, n Names) (*Template, error) {
 			return nil, err
 		}
 	}
-	return &Template{append(reader.pieces, piece{before: reader.literal.String()})}, nil
+	return append(reader.pieces, piece{before: reader.literal.String()}), nil
 }
 
 // Text prints the message in a unit system. What is not known is named in
 // parentheses.
 func (t *Template) Text(s *Scope, system quantity.System) string {
+	pieces, err := t.pieces()
+	if err != nil {
+		return fmt.Sprintf("(%v)", err)
+	}
 	var b strings.Builder
-	for _, p := range t.pieces {
+	for _, p := range pieces {
 		b.WriteString(p.before)
 		if p.expression != nil {
 			b.WriteString(p.expression.print(s, system))

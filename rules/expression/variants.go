@@ -17,8 +17,12 @@ type Variant struct {
 // Variants lists every single change of a comparison, a figure, a part of `and`
 // and `or`, a `not`, or a quantifier.
 func (c *Condition) Variants() []Variant {
-	v := &varying{source: c.source}
-	v.condition(c.root)
+	settled, err := c.settled()
+	if err != nil {
+		return nil
+	}
+	v := &varying{source: settled.source}
+	v.condition(settled.root)
 	return v.made
 }
 
