@@ -7,8 +7,8 @@ import (
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// assumptions lists what the review took although the design does not say it:
-// a thing without a size is measured from its centre.
+// assumptions lists what the review took for want of a figure: a source that the
+// design calls a point has no size.
 func assumptions(f *facts.Facts, results []Result) []Assumption {
 	if !measured(results) {
 		return nil
@@ -17,8 +17,8 @@ func assumptions(f *facts.Facts, results []Result) []Assumption {
 	for _, s := range f.Design.Sources {
 		if f.Site.PointOnly(s) {
 			list = append(list, Assumption{
-				Text:  fmt.Sprintf("%s is measured from its centre: its size is not given", design.Label(s)),
-				Basis: "practice; a real edge lies nearer",
+				Text:  fmt.Sprintf("no size of %s: its place is taken as that of its nearest edge", design.Label(s)),
+				Basis: "the design says that it is a point",
 			})
 		}
 	}

@@ -49,7 +49,7 @@ func but(want map[string]rules.Outcome, outcome rules.Outcome, packs ...string) 
 func TestEditionsOfOpenings(t *testing.T) {
 	twin := `opening = [{ id = "fresh", fitting = "twin", fitting_listed = true }, { id = "stale", fitting = "twin", from_left = "9 ft 2 in" }]`
 	soffit := `
-source = [{ id = "dryer-outlet", kind = "dryer", wall = "north", from_left = "28 ft", above_grade = "5 ft" }]
+source = [{ id = "dryer-outlet", kind = "dryer", point = true, wall = "north", from_left = "28 ft", above_grade = "5 ft" }]
 building_opening = [{ id = "slot", kind = "soffit-vent", wall = "north", from_left = "30 ft 8 in", above_grade = "5 ft", width = "1 ft", height = "2 in" }]`
 	cases := []edition{
 		{"exhaust 1 ft straight above an operable window", "exhaust-off-operable-openings", "openings",

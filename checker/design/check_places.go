@@ -34,6 +34,22 @@ func (c *checker) places() {
 		c.oneShape(p.ref)
 		c.onWall(p)
 	}
+	c.points()
+}
+
+// points refuses a source that is a point and has an extent.
+func (c *checker) points() {
+	for _, s := range c.design.Sources {
+		if s.Point == nil || !*s.Point {
+			continue
+		}
+		for _, key := range []string{"diameter", "width", "height", "along", "outline"} {
+			if s.Given(key) {
+				c.report(s.Ref, "point", "", "found point = true beside %s, expected one of the two", key)
+				break
+			}
+		}
+	}
 }
 
 // onePlace refuses a thing that is in two places at once, and keys that say

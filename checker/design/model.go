@@ -150,7 +150,8 @@ type Line struct {
 // the shape. On the roof, roof = true, at and level are. On the ground, at, or
 // along (a line), or outline (an area), with level; above_grade then says how high
 // that is above the finished ground there. A shape is round (diameter) or
-// rectangular (width and height); a line and an area have none.
+// rectangular (width and height); a line and an area have none, nor a source that
+// says it is a point.
 type Placement struct {
 	Wall       *Link[Wall] `toml:"wall"`
 	FromLeft   *q.Length   `toml:"from_left"`
@@ -209,6 +210,7 @@ type Source struct {
 	Placement
 
 	Kind            SourceKind  `toml:"kind,required"`
+	Point           *bool       `toml:"point"`          // its place is that of its nearest edge: no size counts
 	FuelInput       *q.Power    `toml:"fuel_input"`     // of the appliance that vents here
 	GasPressure     *q.Pressure `toml:"gas_pressure"`   // in the regulator's supply
 	SameDwelling    *bool       `toml:"same_dwelling"`  // of the dwelling of the intake

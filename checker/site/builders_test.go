@@ -68,8 +68,12 @@ func window(id string, p design.Placement) *design.BuildingOpening {
 	return o
 }
 
+// source is a point unless it has a size.
 func source(id string, p design.Placement) *design.Source {
 	s := &design.Source{Placement: p, Kind: "dryer"}
+	if p.Diameter == nil && p.Width == nil && p.Height == nil && p.Along == nil && p.Outline == nil {
+		s.Point = new(true)
+	}
 	s.ID = id
 	return s
 }

@@ -52,16 +52,21 @@ func (p *place) onWall() bool {
 	w := p.where
 	level := p.onRoof() || w.At != nil || len(w.Along) > 0 || len(w.Outline) > 0
 	begun := w.FromLeft != nil || w.AboveGrade != nil
-	return w.Wall != nil || !level && (begun || p.mustHaveSize())
+	return w.Wall != nil || !level && (begun || !p.isSource())
 }
 
 func (p *place) onRoof() bool { return p.where.Roof != nil && *p.where.Roof }
 
-// mustHaveSize tells whether the thing counts by its edge alone. A source
-// without a size is measured from its centre; an opening without one is unknown.
-func (p *place) mustHaveSize() bool {
-	_, isSource := p.thing.(*design.Source)
-	return !isSource
+func (p *place) isSource() bool {
+	_, is := p.thing.(*design.Source)
+	return is
+}
+
+// isPoint tells a source whose place is all that counts. Anything else is measured
+// from its edge, and is unknown without a size.
+func (p *place) isPoint() bool {
+	s, is := p.thing.(*design.Source)
+	return is && s.Point != nil && *s.Point
 }
 
 func (p *place) hasSize() bool {

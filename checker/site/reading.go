@@ -81,11 +81,11 @@ func (r *reading) size(p *place, width, height bool) size {
 	case w.Diameter != nil:
 		d := r.side(p, "diameter", w.Diameter)
 		return size{across: d, along: d, round: true}
-	case !p.hasSize() && p.mustHaveSize():
+	case !p.hasSize() && p.isPoint():
+		return size{none: true}
+	case !p.hasSize():
 		r.miss(p.thing, "diameter") // or both sides
 		return size{}
-	case !p.hasSize():
-		return size{none: true}
 	}
 	var s size
 	if width {

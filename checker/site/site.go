@@ -52,11 +52,11 @@ func (s *Site) Horizontal(a, b any) (q.Length, error) {
 	return m.Length, err
 }
 
-// PointOnly tells whether a thing is measured from its centre because its size
-// is not given, which only sources may leave out.
+// PointOnly tells whether a thing is measured as a point, which only sources may
+// ask for.
 func (s *Site) PointOnly(thing any) bool {
 	p, err := s.place(thing)
-	if err != nil || p.isLine() || p.mustHaveSize() || p.hasSize() {
+	if err != nil || p.isLine() || !p.isPoint() {
 		return false
 	}
 	return p.onWall() || p.where.At != nil

@@ -61,6 +61,7 @@ diameter = "6 in"
 [[source]]
 id = "shed"
 kind = "generator"
+point = true
 at = ["10 ft", "10 ft"]
 level = "0 ft"
 `

@@ -31,6 +31,12 @@ func (h *house) placeSource(kind string) {
 	case "trash", "generator", "lp-cylinder", "oil-fill":
 		h.value("at", "%s", h.point(h.r.Float64()*30, near))
 		h.quantity("level", 2, feet)
+		if h.chance(0.5) {
+			h.truth("point", 1)
+		} else {
+			h.between("width", 6, 60, inches)
+			h.between("height", 6, 40, inches)
+		}
 	default:
 		h.onWall(0.5, 0.5)
 		h.quantity("diameter", 4, inches)
