@@ -3,6 +3,7 @@ package rules
 import (
 	"fmt"
 	"maps"
+	"slices"
 )
 
 // applyChanges lays the [[change]] tables of a pack over the rules of its
@@ -79,6 +80,10 @@ func (c *Compiled) change(by *Change, pack *Pack, bases map[string]Owned[*Base],
 	lay(l, "judge", &c.Judge, by.Judge)
 	if len(by.Basis) > 0 {
 		c.Basis, c.Given["basis"] = by.Basis, pack.Head.ID
+	}
+	if len(by.Equivalents) > 0 {
+		c.Equivalents = append(slices.Clip(c.Equivalents), said(by.Equivalents, pack)...)
+		c.Given["equivalent"] = pack.Head.ID
 	}
 	if len(by.Samples) > 0 {
 		c.addSamples(by.Samples, home{bases, pack.Head.DefaultBase, pack})

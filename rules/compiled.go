@@ -59,6 +59,7 @@ var language = sync.OnceValue(func() *expression.Language {
 func newCompiled(r *Rule, pack *Pack, bases map[string]Owned[*Base]) *Compiled {
 	c := &Compiled{Rule: *r, Pack: pack.Head.ID, base: pack.Head.DefaultBase, Given: map[string]string{}, places: map[string]origin{}}
 	c.Samples = settled(r.Samples, home{bases, pack.Head.DefaultBase, pack})
+	c.Equivalents = said(r.Equivalents, pack)
 	for _, key := range []string{"when", "require", "judge_when", "says", "remedy", "each"} {
 		c.places[key] = origin{r.Ref, pack.Name}
 	}

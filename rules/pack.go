@@ -107,5 +107,7 @@ type Change struct {
 	Judge     *bool         `toml:"judge"`
 	JudgeWhen *string       `toml:"judge_when"`
 	Basis     []Basis       `toml:"basis"`
-	Samples   []Sample      `toml:"sample"`
+
+	Equivalents []Equivalent `toml:"equivalent"`
+	Samples     []Sample     `toml:"sample"`
 }

@@ -109,7 +109,7 @@ func (p *Proof) mutate(e *Effective) {
 		}
 	}
 	for _, x := range p.Rule.Equivalents {
-		if !used[x.Change] && p.Rule.Pack == e.Head.ID {
+		if !used[x.Change] && x.pack == e.Head.ID {
 			p.Unneeded = append(p.Unneeded, x)
 		}
 	}
@@ -128,6 +128,15 @@ func noticed(rule *Compiled, designs []sampled) bool {
 		}
 	}
 	return false
+}
+
+// said notes which pack lists some changes as equivalent.
+func said(list []Equivalent, by *Pack) []Equivalent {
+	list = slices.Clone(list)
+	for i := range list {
+		list[i].pack = by.Head.ID
+	}
+	return list
 }
 
 func (c *Compiled) excuses(change string) bool {

@@ -62,6 +62,8 @@ type Rule struct {
 type Equivalent struct {
 	Change string `toml:"change,required"` // as prove tells it
 	Reason string `toml:"reason,required"`
+
+	pack string // id of the pack that says so
 }
 
 // Each binds one name of a rule to the things it ranges over.

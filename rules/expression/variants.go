@@ -3,6 +3,7 @@ package expression
 import (
 	"fmt"
 	"reflect"
+	"slices"
 )
 
 // Variant is a condition with one thing changed. Samples of a rule that cannot
@@ -47,7 +48,9 @@ func (v *varying) condition(t term) {
 	case *junction:
 		v.junction(t)
 	case *negation:
-		v.put(t.span(), "("+v.raw(t.of)+")", "%q without its negation", v.text(t.span()))
+		if t.span() != t.of.span() { // else "x not in y", which is turned as a comparison
+			v.put(t.span(), "("+v.raw(t.of)+")", "%q without its negation", v.text(t.span()))
+		}
 		v.condition(t.of)
 	case *choice:
 		v.put(t.span(), "("+v.raw(t.yes)+")", "%q whether or not %q", v.text(t.yes.span()), v.text(t.condition.span()))
@@ -102,9 +105,12 @@ func (v *varying) negated(t term) {
 // way round.
 var turns = map[string][]string{">=": {">", "<"}, "<=": {"<", ">"}, ">": {">=", "<="}, "<": {"<=", ">="}, "==": {"!="}, "!=": {"=="}}
 
+// A comparison with a limit that is not set is never known, however it is turned.
 func (v *varying) comparison(t *comparison) {
 	for _, turned := range turns[t.symbol] {
-		v.put(t.sign, turned, "%q turned into %q in %q", t.symbol, turned, v.text(t.span()))
+		if !waits(t.left) && !waits(t.right) {
+			v.put(t.sign, turned, "%q turned into %q in %q", t.symbol, turned, v.text(t.span()))
+		}
 	}
 	if turns[t.symbol] == nil {
 		v.negated(t)
@@ -113,6 +119,14 @@ func (v *varying) comparison(t *comparison) {
 		v.nudged(side)
 		v.inside(side)
 	}
+}
+
+// waits tells whether a value rests on a limit that is not set.
+func waits(t term) bool {
+	if l, ok := t.(*limit); ok {
+		return l.content == nil
+	}
+	return slices.ContainsFunc(operands(t), waits)
 }
 
 // nudged moves a figure by a hundredth, up and down.

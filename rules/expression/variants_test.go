@@ -13,7 +13,9 @@ func TestVariants(t *testing.T) {
 		"inlet.x >= 10 ft":                                {"inlet.x > 10 ft", "inlet.x < 10 ft", "inlet.x >= (10 ft * 1.01)", "inlet.x >= (10 ft * 0.99)"},
 		"inlet.x < limit.gap":                             {"inlet.x <= limit.gap", "inlet.x >= limit.gap", "inlet.x < (limit.gap * 1.01)", "inlet.x < (limit.gap * 0.99)"},
 		"inlet.warm > 0 C":                                {"inlet.warm >= 0 C", "inlet.warm <= 0 C"},
-		"inlet.x > limit.local":                           {"inlet.x >= limit.local", "inlet.x <= limit.local"},
+		"inlet.x > limit.local":                           nil, // not set: never known
+		"inlet.x > max(limit.local, 3 ft)":                {},
+		"inlet.kind not in ['inlet']":                     {"(not (inlet.kind not in ['inlet']))"},
 		"inlet.kind == 'inlet'":                           {"inlet.kind != 'inlet'"},
 		"inlet.kind in ['inlet']":                         {"(not (inlet.kind in ['inlet']))"},
 		"not inlet.open":                                  {"(inlet.open)", "not (not (inlet.open))"},
