@@ -34,7 +34,7 @@ var displays = map[reflect.Type][2][]display{
 		{show("m/s", 0.025, 2), show("L/s/m2", nearZero, 2), show("m/s", 0, 2)},
 	},
 	reflect.TypeFor[Pressure](): {
-		{show("inwc", 0, 3)},
+		{show("psi", psi, 2), show("inwc", 0, 3)},
 		{show("kPa", 10000, 2), show("Pa", 0, 1)},
 	},
 	reflect.TypeFor[Temperature]():           both(show("F", 0, 1), show("C", 0, 1)),
@@ -69,6 +69,12 @@ func both(ip, si display) [2][]display {
 // displayOf chooses how to print a value of the given SI size. The last display
 // of each kind is from zero up.
 func displayOf(k *kind, s System, size float64) display {
+	if s == house {
+		s = IP
+		if k.typ == reflect.TypeFor[Pressure]() {
+			s = SI
+		}
+	}
 	list, i := displays[k.typ][s], 0
 	for math.Abs(size) < list[i].from {
 		i++

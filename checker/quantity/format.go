@@ -66,7 +66,7 @@ func formatFloat(si float64, k *kind, s System, st style) string {
 	if st.ruler == 0 {
 		st.ruler = si
 	}
-	if k.typ == reflect.TypeFor[Length]() && s == IP {
+	if k.typ == reflect.TypeFor[Length]() && s != SI {
 		return formatFeet(si, st)
 	}
 	d := displayOf(k, s, st.ruler)

@@ -33,6 +33,8 @@ func TestFormat(t *testing.T) {
 		{Length(10), "32 ft 9.7 in", "10 m"},
 		{Length(12.3456), "40 ft 6.05 in", "12.346 m"},
 		{Length(1609.344), "5280 ft", "1609.344 m"},
+		{Length(1e7 * inch), "833333 ft 4 in", "254000 m"},
+		{Length((1e7 + 1) * inch), "833333.42 ft", "254000.025 m"},
 		{Length(1e7), "32808398.95 ft", "10000000 m"},
 		{Length(-1e7), "-32808398.95 ft", "-10000000 m"},
 		{Length(1e-13), "0 in", "0 mm"},
@@ -48,7 +50,9 @@ func TestFormat(t *testing.T) {
 		{Velocity(0), "0 fpm", "0 m/s"},
 		{Pressure(0.25 * inchOfWater), "0.25 inwc", "62.3 Pa"},
 		{Pressure(-5), "-0.0201 inwc", "-5 Pa"},
-		{Pressure(2 * psi), "55.36 inwc", "13.79 kPa"},
+		{Pressure(27 * inchOfWater), "27 inwc", "6725.4 Pa"},
+		{Pressure(2 * psi), "2 psi", "13.79 kPa"},
+		{Pressure(101325), "14.7 psi", "101.33 kPa"},
 		{Temperature(zeroF - 5*fahrenheit), "-5 F", "-20.6 C"},
 		{Temperature(iceCelsius), "32 F", "0 C"},
 		{Temperature(zeroF), "0 F", "-17.8 C"},
@@ -129,6 +133,19 @@ func TestFormatRoundsAlike(t *testing.T) {
 	}
 }
 
+// TestTiesRoundAwayFromZero prints values half way between two last digits.
+func TestTiesRoundAwayFromZero(t *testing.T) {
+	for v, want := range map[any]string{
+		Length(13.005 * inch):  "1 ft 1.01 in",
+		Length(-13.005 * inch): "-1 ft 1.01 in",
+		Flow(80.05 * cfm):      "80.1 cfm",
+		Flow(-80.05 * cfm):     "-80.1 cfm",
+		1.0005:                 "1.001",
+	} {
+		assert.Equal(t, want, Format(v, IP))
+	}
+}
+
 // TestEveryKindHasDisplays holds that a unit is found for every size, and that
 // it is a unit of the kind.
 func TestEveryKindHasDisplays(t *testing.T) {
@@ -160,6 +177,7 @@ func TestFormatPair(t *testing.T) {
 		{Length(119.999 * inch), Length(10 * foot), IP, "9 ft 11.999 in", "10 ft"},
 		{Length(119.99999 * inch), Length(10 * foot), IP, "9 ft 11.99999 in", "10 ft"},
 		{Length(10 * foot), Length(3.048), IP, "10 ft", "10 ft"},
+		{Length(900000 * foot), Length(900000.001 * foot), IP, "900000 ft", "900000.001 ft"},
 		{Length(3.04798), Length(3.048), SI, "3047.98 mm", "3048 mm"},
 		{Length(2), Length(12), SI, "2 m", "12 m"},
 		{Length(2), Length(math.Inf(1)), SI, "2000 mm", "no limit"},

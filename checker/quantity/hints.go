@@ -124,7 +124,8 @@ var foreign = map[string]string{
 // distance counts the slips that turn one spelling into the other: a letter
 // added, dropped or changed, or two neighbours swapped.
 func distance(a, b string) int {
-	before, above := make([]int, len(b)+1), make([]int, len(b)+1)
+	var before []int
+	above := make([]int, len(b)+1)
 	for j := range above {
 		above[j] = j
 	}

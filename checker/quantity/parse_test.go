@@ -3,6 +3,7 @@ package quantity
 import (
 	"math"
 	"reflect"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -83,6 +84,15 @@ func TestParse(t *testing.T) {
 		b, _ := size(got)
 		assert.InDelta(t, a, b, 1e-14*max(1, a), text)
 	}
+}
+
+func TestLongestTextThatIsRead(t *testing.T) {
+	longest := strings.Repeat("0", maxText-len("7 ft")) + "7 ft"
+	got, err := Parse(longest)
+	require.NoError(t, err)
+	assert.InDelta(t, 7*foot, float64Of(got), 1e-15)
+	_, err = Parse("0" + longest)
+	assert.ErrorContains(t, err, "is too long")
 }
 
 func TestParseHasNoNegativeZero(t *testing.T) {

@@ -46,9 +46,19 @@ type System int
 
 // The two unit systems of reports.
 const (
-	IP System = iota // feet, cfm, inches of water
-	SI               // metres, litres per second, pascals
+	IP    System = iota // feet, cfm, inches of water
+	SI                  // metres, litres per second, pascals
+	house               // IP, but with pascals
 )
+
+// House is the system for what is about the pressure of a house, which is told in
+// pascals everywhere; all else stays as it is.
+func (s System) House() System {
+	if s == IP {
+		return house
+	}
+	return s
+}
 
 // String gives "IP" or "SI".
 func (s System) String() string {
