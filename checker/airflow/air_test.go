@@ -24,7 +24,7 @@ func TestStandardAir(t *testing.T) {
 			FlexibleOverSpiral float64 `toml:"flexible_over_spiral"`
 		}
 	}
-	readPublished(t, "constants", &f)
+	published.Read(t, "constants", &f)
 	air, s := StandardAir(), f.Standard
 	assert.Equal(t, s.Density, float64(air.Density))
 	assert.InDelta(t, s.VelocityPressure, float64(air.VelocityPressure(1)), 1e-9)
@@ -65,7 +65,7 @@ func TestElevationFactorOfCharts(t *testing.T) {
 			Share    float64
 		}
 	}
-	readPublished(t, "density-factor", &f)
+	published.Read(t, "density-factor", &f)
 	s := Section{Shape: round(t, 0.15), Material: named(t, "galvanized-steel"), Length: 10}
 	ground, err := AirAt(0, 294.26)
 	require.NoError(t, err)
@@ -100,7 +100,7 @@ func TestStackPressure(t *testing.T) {
 			Within         float64
 		}
 	}
-	readPublished(t, "stack", &f)
+	published.Read(t, "stack", &f)
 	require.Len(t, f.Stack.Duct, 3)
 	for i, duct := range f.Stack.Duct {
 		p, err := StackPressure(moistair.Density(f.Stack.Ambient), moistair.Density(duct), f.Stack.Rise)

@@ -89,7 +89,7 @@ func TestFanLaws(t *testing.T) {
 			Rise         q.Pressure
 		} `toml:"total_pressure"`
 	}
-	readPublished(t, "fan-laws", &f)
+	published.Read(t, "fan-laws", &f)
 	law, err := Speed(f.Laws.Speed[1] / f.Laws.Speed[0])
 	require.NoError(t, err)
 	assert.InDelta(t, float64(f.Laws.Flow[1]), float64(law.Flow(f.Laws.Flow[0])), 1e-9)

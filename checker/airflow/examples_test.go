@@ -29,7 +29,7 @@ func TestFlexibleDuctOfTheHandbook(t *testing.T) {
 			Loss        around[float64]
 		}
 	}
-	readPublished(t, "flexible", &f)
+	published.Read(t, "flexible", &f)
 	require.Len(t, f.Case, 4)
 	air := Air{moistair.Density(f.Duct.Density), StandardAir().Viscosity}
 	for _, c := range f.Case {
@@ -53,7 +53,7 @@ func TestSizesOfTheHandbook(t *testing.T) {
 			Diameter           []q.Length
 		}
 	}
-	readPublished(t, "sizes", &f)
+	published.Read(t, "sizes", &f)
 	require.Len(t, f.Flow, 2)
 	for _, c := range f.Flow {
 		for i, d := range c.Diameter {
@@ -79,7 +79,7 @@ type example struct {
 
 func TestSingleRuns(t *testing.T) {
 	var f struct{ Case []example }
-	readPublished(t, "runs", &f)
+	published.Read(t, "runs", &f)
 	require.Len(t, f.Case, 5)
 	for _, c := range f.Case {
 		t.Run(c.ID, func(t *testing.T) {
@@ -105,7 +105,7 @@ func TestMeasuredDuct(t *testing.T) {
 		}
 		Measured struct{ Rows [][4]float64 }
 	}
-	readPublished(t, "measured", &f)
+	published.Read(t, "measured", &f)
 	require.Len(t, f.Measured.Rows, 5)
 	for _, r := range f.Measured.Rows {
 		air := Air{moistair.Density(r[0] * 0.45359237 / math.Pow(foot, 3)), StandardAir().Viscosity}
@@ -130,7 +130,7 @@ func TestOtherFormsOfTheFrictionLaw(t *testing.T) {
 		} `toml:"power_law"`
 		SwameeJain struct{ Over [2]float64 } `toml:"swamee_jain"`
 	}
-	readPublished(t, "explicit", &f)
+	published.Read(t, "explicit", &f)
 	for d := 4.0; d <= 8; d++ {
 		for flow := 50.0; flow <= 300; flow += 50 {
 			s := Section{Shape: round(t, q.Length(d*inch)), Material: rough(0.0003 * foot), Length: 100 * foot}
@@ -160,7 +160,7 @@ func TestTablesComputedFromTheEquations(t *testing.T) {
 		Compression      rows
 		EquivalentLength rows `toml:"equivalent_length"`
 	}
-	readPublished(t, "friction-table", &f)
+	published.Read(t, "friction-table", &f)
 	kinds := []struct {
 		roughness   q.Length
 		compression q.Ratio
@@ -242,7 +242,7 @@ func TestCanadianLengthsLeaveRoomForFittings(t *testing.T) {
 			Least, Most float64
 		} `toml:"straight_friction"`
 	}
-	readPublished(t, "canada-lengths", &f)
+	published.Read(t, "canada-lengths", &f)
 	require.Len(t, f.Table.Rows, 30)
 	s := Section{Material: rough(f.StraightFriction.Roughness)}
 	for _, r := range f.Table.Rows {

@@ -1,45 +1,20 @@
 package airflow
 
 import (
-	"os"
-	"path/filepath"
 	"testing"
 
-	"github.com/BurntSushi/toml"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"github.com/ventlint/ventlint/checker/document/documenttest"
 	"github.com/ventlint/ventlint/checker/moistair"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-const published = "../../testdata/published/airflow"
-
-// readPublished decodes one file of outside facts; every key must be used.
-func readPublished(t testing.TB, name string, into any) {
-	t.Helper()
-	meta, err := toml.DecodeFile(filepath.Join(published, name+".toml"), into)
-	require.NoError(t, err)
-	for _, k := range meta.Undecoded() {
-		switch last := k[len(k)-1]; last {
-		case "source", "document", "section", "address", "read", "remark", "id":
-		default:
-			assert.Equal(t, "source", k[0], "key %s of %s is not checked", k, name)
-		}
-	}
-}
+const published documenttest.Published = "../../testdata/published/airflow"
 
 // TestPublishedFilesNameTheirSource holds that no figure comes without one.
-func TestPublishedFilesNameTheirSource(t *testing.T) {
-	files, err := filepath.Glob(published + "/*.toml")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for _, f := range files {
-		text, err := os.ReadFile(f)
-		require.NoError(t, err)
-		assert.Regexp(t, `document = "|^# Written by (losses|network)\.py`, string(text), f)
-	}
-}
+func TestPublishedFilesNameTheirSource(t *testing.T) { published.NameTheirSource(t) }
 
 const (
 	cfm  = 0.3048 * 0.3048 * 0.3048 / 60

@@ -19,7 +19,7 @@ type sheet struct {
 func library(t testing.TB) map[string]sheet {
 	t.Helper()
 	var f map[string]sheet
-	readPublished(t, "losses", &f)
+	published.Read(t, "losses", &f)
 	require.Len(t, f, 10)
 	return f
 }

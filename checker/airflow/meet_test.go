@@ -26,7 +26,7 @@ type operating struct {
 // TestTextbookFan is a complete example: hood, duct, elbows, damper and fan.
 func TestTextbookFan(t *testing.T) {
 	var f struct{ System operating }
-	readPublished(t, "operating-point", &f)
+	published.Read(t, "operating-point", &f)
 	o := f.System
 	duct := Run{ID: "duct", From: "hood", To: "unit", Sections: []Section{{Shape: round(t, o.Diameter), Material: rough(o.Roughness), Length: o.Length,
 		Fittings: []Fitting{{Name: "hood", Count: 1, Coefficient: o.Hood}, {Name: "elbow", Count: int(o.Elbows), Coefficient: o.Elbow}, {Name: "damper", Count: 1, Coefficient: o.Damper}, {Name: "exit", Count: 1, Coefficient: o.Exit}}}}}

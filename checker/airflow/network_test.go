@@ -41,7 +41,7 @@ func (n solved) build(t testing.TB) (runs []Run, ends []End) {
 // another formulation and another solver.
 func TestNetworksSolvedByScipy(t *testing.T) {
 	var f struct{ Network []solved }
-	readPublished(t, "network", &f)
+	published.Read(t, "network", &f)
 	require.Len(t, f.Network, 40)
 	for i, n := range f.Network {
 		runs, ends := n.build(t)

@@ -33,7 +33,7 @@ func TestEquivalentDiameters(t *testing.T) {
 			EqualFriction float64 `toml:"equal_friction"`
 		}
 	}
-	readPublished(t, "equivalents", &f)
+	published.Read(t, "equivalents", &f)
 	make := func(shape func(a, b q.Length) (Shape, error), size [2]float64, unit float64) Shape {
 		s, err := shape(q.Length(size[0]*unit), q.Length(size[1]*unit))
 		require.NoError(t, err)

@@ -31,7 +31,7 @@ type branched struct {
 
 func readBranched(t testing.TB) (f branched, s *System, flows Flows) {
 	t.Helper()
-	readPublished(t, "branched-system", &f)
+	published.Read(t, "branched-system", &f)
 	require.Len(t, f.Run, 9)
 	flows = Flows{}
 	var runs []Run

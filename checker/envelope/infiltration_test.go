@@ -41,7 +41,7 @@ type creditCase struct {
 
 func readInfiltration(t *testing.T) (f infiltrationFile) {
 	t.Helper()
-	readPublished(t, "infiltration", &f)
+	published.Read(t, "infiltration", &f)
 	require.Len(t, f.Credit, 7)
 	return f
 }

@@ -33,7 +33,7 @@ type perFloor struct {
 
 func readMakeup(t *testing.T) (f makeupFile) {
 	t.Helper()
-	readPublished(t, "makeup", &f)
+	published.Read(t, "makeup", &f)
 	require.Len(t, f.Rule, 5)
 	require.Len(t, f.Case, 11)
 	return f
@@ -94,7 +94,7 @@ func TestMinnesotaForms(t *testing.T) {
 			Infiltration, Exhaust, Makeup q.Flow
 		}
 	}
-	readPublished(t, "minnesota", &f)
+	published.Read(t, "minnesota", &f)
 	require.Len(t, f.House, 5)
 	for _, c := range f.House {
 		got, err := MinnesotaHouse{c.Column, c.FloorArea, c.ExhaustOnly, c.Dryer, c.Largest, c.Next}.Makeup()
@@ -113,7 +113,7 @@ func TestTolerances(t *testing.T) {
 			Memory          bool
 		}
 	}
-	readPublished(t, "tolerances", &f)
+	published.Read(t, "tolerances", &f)
 	require.Len(t, f.Limit, len(Tolerances()))
 	for i, c := range f.Limit {
 		got, err := ToleranceOf(c.Venting)

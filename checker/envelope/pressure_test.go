@@ -35,7 +35,7 @@ type areas struct {
 
 func readHousePressure(t *testing.T) (f housePressure) {
 	t.Helper()
-	readPublished(t, "house-pressure", &f)
+	published.Read(t, "house-pressure", &f)
 	require.Len(t, f.Pressure, 7)
 	require.Len(t, f.Tightness, 4)
 	return f

@@ -36,7 +36,7 @@ func readAtmosphere(t *testing.T) (f struct {
 	TradeDensity                                      table `toml:"trade_density"`
 }) {
 	t.Helper()
-	readPublished(t, "atmosphere", &f)
+	published.Read(t, "atmosphere", &f)
 	return f
 }
 

@@ -47,7 +47,7 @@ type coreFile struct {
 
 func readCore(t *testing.T) (f coreFile) {
 	t.Helper()
-	readPublished(t, "core", &f)
+	published.Read(t, "core", &f)
 	require.NotEmpty(t, f.Apparent)
 	require.Len(t, f.Balanced, 2)
 	require.Len(t, f.FrostOnset.Effectiveness, 6)

@@ -30,7 +30,7 @@ type example struct {
 
 func TestWorkedExamples(t *testing.T) {
 	var f struct{ Example []example }
-	readPublished(t, "examples", &f)
+	published.Read(t, "examples", &f)
 	require.Len(t, f.Example, 7)
 	for _, e := range f.Example {
 		t.Run(e.ID, func(t *testing.T) { e.check(t) })

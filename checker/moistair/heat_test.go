@@ -29,7 +29,7 @@ func readHeat(t *testing.T) (f struct {
 	}
 }) {
 	t.Helper()
-	readPublished(t, "heat", &f)
+	published.Read(t, "heat", &f)
 	require.Len(t, f.Sensible, 3)
 	require.NotEmpty(t, f.Preheat)
 	require.NotEmpty(t, f.Defrost)

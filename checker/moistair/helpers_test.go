@@ -1,44 +1,19 @@
 package moistair
 
 import (
-	"os"
-	"path/filepath"
 	"testing"
 
-	"github.com/BurntSushi/toml"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"github.com/ventlint/ventlint/checker/document/documenttest"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-const published = "../../testdata/published/moistair"
-
-// readPublished decodes one file of outside facts; every key must be used.
-func readPublished(t *testing.T, name string, into any) {
-	t.Helper()
-	meta, err := toml.DecodeFile(filepath.Join(published, name+".toml"), into)
-	require.NoError(t, err)
-	for _, k := range meta.Undecoded() {
-		switch last := k[len(k)-1]; last {
-		case "source", "document", "address", "read", "remark":
-		default:
-			assert.Equal(t, "source", k[0], "key %s of %s is not checked", k, name)
-		}
-	}
-}
+const published documenttest.Published = "../../testdata/published/moistair"
 
 // TestPublishedFilesNameTheirSource holds that no figure comes without one.
-func TestPublishedFilesNameTheirSource(t *testing.T) {
-	files, err := filepath.Glob(published + "/*.toml")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for _, f := range files {
-		text, err := os.ReadFile(f)
-		require.NoError(t, err)
-		assert.Regexp(t, `document = "|Written by psychrolib\.js`, string(text), f)
-	}
-}
+func TestPublishedFilesNameTheirSource(t *testing.T) { published.NameTheirSource(t) }
 
 // ground is a place for one value: the sea level pressure.
 const ground = SeaLevelPressure

@@ -20,7 +20,7 @@ type iapws struct {
 
 func readIAPWS(t *testing.T) (f iapws) {
 	t.Helper()
-	readPublished(t, "iapws", &f)
+	published.Read(t, "iapws", &f)
 	require.Len(t, f.Water, 3)
 	require.Len(t, f.Boiling, 3)
 	require.Len(t, f.Ice, 1)

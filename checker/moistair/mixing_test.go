@@ -22,7 +22,7 @@ func TestFurnaceTable(t *testing.T) {
 			}
 		}
 	}
-	readPublished(t, "furnace-mixing", &f)
+	published.Read(t, "furnace-mixing", &f)
 	cells := 0
 	for _, row := range f.Table.Rows {
 		for i, outdoor := range f.Table.Outdoor {

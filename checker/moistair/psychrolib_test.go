@@ -20,7 +20,7 @@ func readGrids(t *testing.T) (f struct {
 	WetBulb                       grid `toml:"wet_bulb"`
 }) {
 	t.Helper()
-	readPublished(t, "psychrolib", &f)
+	published.Read(t, "psychrolib", &f)
 	return f
 }
 

@@ -21,7 +21,7 @@ func TestEngineeringTable(t *testing.T) {
 			Enthalpy, Equations float64
 		}
 	}
-	readPublished(t, "moist-air-table", &f)
+	published.Read(t, "moist-air-table", &f)
 	require.Len(t, f.Row, 16)
 	for _, r := range f.Row {
 		near(t, r.Pressure, saturation(float64(r.Temperature)), 0.005, r.Temperature)
@@ -38,7 +38,7 @@ func TestEngineeringTable(t *testing.T) {
 
 func TestHandbookTableOfTheRealGas(t *testing.T) {
 	var f struct{ Saturated []saturated }
-	readPublished(t, "handbook", &f)
+	published.Read(t, "handbook", &f)
 	require.Len(t, f.Saturated, 4)
 	for _, r := range f.Saturated {
 		s := air(t, inCelsius(r.Temperature), 1)
@@ -60,7 +60,7 @@ func TestArithmeticOnTheEquations(t *testing.T) {
 		Triple       struct{ Temperature, Pressure float64 }
 		HylandWexler struct{ Temperature, Pressure float64 } `toml:"hyland_wexler"`
 	}
-	readPublished(t, "derived", &f)
+	published.Read(t, "derived", &f)
 	require.Len(t, f.Saturated, 8)
 	for _, r := range f.Saturated {
 		s := air(t, inCelsius(r.Temperature), 1)
