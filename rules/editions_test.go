@@ -125,11 +125,49 @@ func TestEditionsOfTheCredit(t *testing.T) {
 	}
 }
 
+// The energy chapter of 2018 and 2021: table N1103.6.1 of the one and N1103.6.2 of
+// the other, N1103.3.1 of both, N1102.4.1.2 and .3.
+func TestEditionsOfTheEnergyChapter(t *testing.T) {
+	unit := func(kind, cfm, watts string) string {
+		return `ventilator = [{ id = "unit", kind = "` + kind + `", supply_flow = "` + cfm + ` cfm", extract_flow = "` + cfm + ` cfm", power = "` + watts + ` W" }]`
+	}
+	duct := func(place, insulation string) string {
+		return `duct = [{ id = "supply-run", place = "` + place + `", insulation = "` + insulation + `" }]`
+	}
+	leaks := func(zone, changes string) string {
+		return `dwelling = { climate_zone = "` + zone + `", leakage = { air_changes_50 = "` + changes + ` ACH" } }`
+	}
+	both := func(older, newer rules.Outcome) map[string]rules.Outcome {
+		return map[string]rules.Outcome{"iecc-2018": older, "iecc-2021": newer}
+	}
+	inCeiling := []string{"duct.extract-run"}
+	cases := []edition{
+		{"an in-line exhaust fan of 3 cfm for each watt", "in-line-fan-efficacy", "house", unit("exhaust-fan", "90", "30"), nil, both(rules.Pass, rules.Fail)},
+		{"a bath fan of 60 cfm, 2 cfm for each watt", "exhaust-fan-efficacy", "house", unit("exhaust-fan", "60", "30"), inCeiling, both(rules.Pass, rules.Fail)},
+		{"a bath fan of 90 cfm, 3 cfm for each watt", "exhaust-fan-efficacy", "house", unit("exhaust-fan", "90", "30"), inCeiling, both(rules.Pass, rules.Fail)},
+		{"a bath fan of 9 cfm, 3 cfm for each watt", "exhaust-fan-efficacy", "house", unit("exhaust-fan", "9", "3"), inCeiling, both(rules.Review, rules.Pass)},
+		{"balanced fans of 1.1 cfm for each watt", "recovery-efficacy", "house", unit("balanced-fans", "66", "60"), nil, both(rules.NotApplicable, rules.Fail)},
+		{"recovery of 1.1 cfm for each watt", "recovery-efficacy", "house", unit("hrv", "66", "60"), nil, both(rules.Fail, rules.Fail)},
+		{"a duct with R-6 in a crawl space", "outside-duct-insulation", "house", duct("crawl-space", "R-6"), nil, both(rules.Pass, rules.Fail)},
+		{"a duct with R-6 in an attic", "outside-duct-insulation", "house", duct("attic", "R-6"), nil, both(rules.Fail, rules.Fail)},
+		{"5 air changes an hour in zone 2", "envelope-leakage", "house", leaks("2A", "5"), nil, both(rules.Pass, rules.Pass)},
+		{"3.1 air changes an hour in zone 4", "envelope-leakage-prescriptive", "house", leaks("4A", "3.1"), nil, both(rules.Review, rules.Review)},
+		{"5.1 air changes an hour in zone 4", "envelope-leakage", "house", leaks("4A", "5.1"), nil, both(rules.NotApplicable, rules.Review)},
+	}
+	for _, c := range cases {
+		c.check(t)
+	}
+	assert.Equal(t, rules.Error, builtIn(t, "iecc-2018").Rule("envelope-leakage-prescriptive").Level)
+	assert.Equal(t, rules.Note, builtIn(t, "iecc-2021").Rule("envelope-leakage-prescriptive").Level)
+}
+
 // What an edition does not ask is switched off, with a reason.
 func TestEditionsSwitchOff(t *testing.T) {
 	for id, want := range map[string][]string{
 		"irc-2018":        {"credit-balanced", "credit-direct-supply", "control-marking", "bath-fan-rating"},
 		"washington-2021": {"credit-balanced", "credit-direct-supply", "bath-fan-rating"},
+		"iecc-2018": {"efficacy-rating-pressure", "recovery-in-cold-zones", "recovery-efficiency", "recovery-balanced",
+			"installed-flow-measured", "flow-reported"},
 	} {
 		pack := builtIn(t, id)
 		off := map[string]string{}

@@ -11,15 +11,20 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// Fan efficacy by the energy code of 2021, on both sides of each figure
+// Fan efficacy by the energy code of both editions, on both sides of each figure
 // (testdata/published/equipment).
 func TestFanEfficacyVerdicts(t *testing.T) {
+	fanEfficacy(t, builtIn(t, "iecc-2021"), "equipment/iecc-efficacy.toml")
+	fanEfficacy(t, builtIn(t, "iecc-2018"), "equipment/iecc-efficacy-2018.toml")
+}
+
+func fanEfficacy(t *testing.T, pack *rules.Effective, file string) {
+	t.Helper()
 	type fan struct {
 		Kind, Flow, Joins, Rule, Expected string
 		InLine                            bool `toml:"in_line"`
 	}
-	pack := builtIn(t, "iecc-2021")
-	for _, c := range published[fan](t, "equipment/iecc-efficacy.toml") {
+	for _, c := range published[fan](t, file) {
 		efficacy := float64(parsed(t, c.Expected).(quantity.Efficacy))
 		flow := float64(parsed(t, c.Flow).(quantity.Flow))
 		unit := map[string]any{"id": "unit", "kind": c.Kind, "supply_flow": c.Flow, "extract_flow": c.Flow}
