@@ -17,6 +17,8 @@ type Effective struct {
 	Files  []*Pack // this pack's file first, then those it extends
 
 	broken []string // own tables that cannot be used
+	before figures  // of the parents
+	digest func() string
 }
 
 // Owned is a part of a pack, the id of the pack that it comes from, and the file
@@ -31,7 +33,9 @@ type Owned[T any] struct {
 type SwitchedOff struct{ Rule, Reason, Pack string }
 
 // Digest is the SHA-256 of all files of the pack, in order.
-func (e *Effective) Digest() string {
+func (e *Effective) Digest() string { return e.digest() }
+
+func (e *Effective) sum() string {
 	sum := sha256.New()
 	for _, p := range e.Files {
 		fmt.Fprintf(sum, "%s %d\n", p.Head.ID, len(p.Source))

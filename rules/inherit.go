@@ -4,28 +4,34 @@ import (
 	"fmt"
 	"maps"
 	"sort"
+	"sync"
 )
 
 // inherit lays a pack over its parents.
 func inherit(pack *Pack, parents []*Effective, report *mistakes) *Effective {
 	e := &Effective{Head: pack.Head, Limits: map[string]Owned[*Limit]{}, Tables: map[string]Owned[*Table]{},
 		Bases: map[string]Owned[*Base]{}, Files: []*Pack{pack}}
+	e.digest = sync.OnceValue(e.sum)
 	for _, parent := range parents {
 		e.take(parent, pack, report)
 	}
-	before := figures{maps.Clone(e.Limits), maps.Clone(e.Tables)}
+	e.before = figures{maps.Clone(e.Limits), maps.Clone(e.Tables)}
 	e.ownLimits(pack, report)
 	e.ownTables(pack, report)
 	own(e.Bases, pack.Bases, pack)
 	e.applyChanges(pack, report)
-	e.reach(before)
+	e.reach(e.before)
 	e.addRules(pack, report)
 	e.addSamples(pack, report)
+	return e
+}
+
+// check refuses what a pack says that cannot be meant.
+func (e *Effective) check(pack *Pack, report *mistakes) {
 	pack.checkHidden(report)
 	e.checkNames(pack, report)
 	e.checkSamples(pack, report)
-	e.checkUsed(pack, before, report)
-	return e
+	e.checkUsed(pack, e.before, report)
 }
 
 // figures are the limits and tables of the parents.

@@ -2,14 +2,9 @@ package rules
 
 import (
 	"fmt"
-	"regexp"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker/document"
-)
-
-var (
-	kebab      = regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)*$`)
-	identifier = regexp.MustCompile(`^[A-Za-z_][A-Za-z0-9_]*$`)
 )
 
 const (
@@ -21,7 +16,7 @@ const (
 // two things.
 func (e *Effective) checkNames(pack *Pack, report *mistakes) {
 	kebabOnly := func(ref document.Ref, key, name string) {
-		if !kebab.MatchString(name) || len(name) > longestName {
+		if !kebab(name) || len(name) > longestName {
 			report.add(ref.At(key), ref.KeyPath(key), fmt.Sprintf("found the name %.70q, %s", name, kebabWords), "")
 		}
 	}
@@ -50,7 +45,20 @@ func identifiersOnly[T any](parts map[string]T, what string, ref func(T) documen
 }
 
 // goodName tells whether expressions can name a limit or table.
-func goodName(name string) bool { return identifier.MatchString(name) && len(name) <= longestName }
+func goodName(name string) bool {
+	return name == word(name) && name != "" && !isDigit(name[0]) && len(name) <= longestName
+}
+
+// kebab tells whether a name is small letters and digits, with single hyphens
+// inside.
+func kebab(name string) bool {
+	for part := range strings.SplitSeq(name, "-") {
+		if part == "" || strings.Trim(part, "abcdefghijklmnopqrstuvwxyz0123456789") != "" {
+			return false
+		}
+	}
+	return true
+}
 
 // checkAliases refuses an earlier id that is another rule's id now or was before.
 func (e *Effective) checkAliases(pack *Pack, report *mistakes) {

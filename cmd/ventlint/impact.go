@@ -129,7 +129,7 @@ func (f *impactFlags) compare(m machine, paths []string) (*impact.Document, erro
 	for i, in := range inputs {
 		names[i] = in.name
 	}
-	library := rules.NewLibrary(readFile)
+	library := rules.NewReviewLibrary(readFile)
 	from, err := loadPack(library, f.from)
 	if err != nil {
 		return nil, err

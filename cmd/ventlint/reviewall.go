@@ -24,7 +24,7 @@ type packShelf struct {
 }
 
 func loadPacks(names []string) (*packShelf, error) {
-	shelf := &packShelf{library: rules.NewLibrary(readFile)}
+	shelf := &packShelf{library: rules.NewReviewLibrary(readFile)}
 	for _, name := range names {
 		pack, err := loadPack(shelf.library, name)
 		if err != nil {
