@@ -59,14 +59,22 @@ func (l lines) characters(offset int) int {
 	return l.counts[mark] + begun(l.source[mark*stride:offset])
 }
 
+// between counts the characters that begin from one offset on and before another.
+func (l lines) between(from, to int) int {
+	if to-from <= stride {
+		return begun(l.source[from:to])
+	}
+	return l.characters(to) - l.characters(from)
+}
+
 // position gives the place of a span; of one that runs over several lines, the
 // part on its first line.
 func (l lines) position(s span) Position {
 	line := max(0, sort.SearchInts(l.starts, s.start+1)-1)
 	start := max(s.start, l.starts[line])
 	end := max(start, min(s.end, l.end(line)))
-	before := l.characters(l.starts[line]) - 1 // columns count from 1
-	return Position{Line: line + 1, Column: l.characters(start) - before, EndColumn: l.characters(end) - before}
+	column := l.between(l.starts[line], start) + 1 // columns count from 1
+	return Position{Line: line + 1, Column: column, EndColumn: column + l.between(start, end)}
 }
 
 // end is the offset of the line break at the end of a line.

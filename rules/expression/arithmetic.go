@@ -89,8 +89,8 @@ var comparisons = map[string]func(order int) bool{
 	"!=": func(order int) bool { return order != 0 },
 }
 
-// comparable lets values of two types be compared.
-func comparable[A, B ~float64](c *calculus) {
+// compares lets values of two types be compared.
+func compares[A, B ~float64](c *calculus) {
 	for symbol, holds := range comparisons {
 		c.binary[operatorKey{symbol, reflect.TypeFor[A](), reflect.TypeFor[B]()}] = &operation{
 			name: symbol, result: truthShape, computes: true,

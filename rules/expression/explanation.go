@@ -51,16 +51,18 @@ func (c compiled) explanation(v verdict) Explanation {
 
 // listed gives what is lacking, each once, in the order of meeting.
 func listed(lacks *pile[lack]) (missing []document.Missing, reasons []string) {
-	seenInput, seenReason := map[Read]bool{}, map[string]bool{}
+	if lacks == nil {
+		return nil, nil
+	}
+	var inputs once[Read]
+	var others once[string]
 	lacks.each(func(l lack, _ bool) {
 		switch {
 		case l.missing != nil:
-			if key := (Read{l.missing.Ref, l.missing.Key}); !seenInput[key] {
-				seenInput[key] = true
+			if inputs.first(Read{l.missing.Ref, l.missing.Key}) {
 				missing = append(missing, *l.missing)
 			}
-		case !seenReason[l.reason]:
-			seenReason[l.reason] = true
+		case others.first(l.reason):
 			reasons = append(reasons, l.reason)
 		}
 	})
@@ -70,10 +72,9 @@ func listed(lacks *pile[lack]) (missing []document.Missing, reasons []string) {
 // inputs gives what was read, each once.
 func inputs(reads *pile[Read]) []Read {
 	var list []Read
-	seen := map[Read]bool{}
+	var seen once[Read]
 	reads.each(func(read Read, _ bool) {
-		if !seen[read] {
-			seen[read] = true
+		if seen.first(read) {
 			list = append(list, read)
 		}
 	})

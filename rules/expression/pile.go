@@ -42,13 +42,16 @@ type visit[T any] struct {
 }
 
 // each calls f for every item, in order, once for each way it is meant.
-func (p *pile[T]) each(f func(item T, opposite bool)) { p.walk(false, map[visit[T]]bool{}, f) }
+func (p *pile[T]) each(f func(item T, opposite bool)) {
+	if p != nil {
+		p.walk(false, &once[visit[T]]{}, f)
+	}
+}
 
-func (p *pile[T]) walk(opposite bool, seen map[visit[T]]bool, f func(item T, opposite bool)) {
-	if p == nil || seen[visit[T]{p, opposite}] {
+func (p *pile[T]) walk(opposite bool, seen *once[visit[T]], f func(item T, opposite bool)) {
+	if !seen.first(visit[T]{p, opposite}) {
 		return
 	}
-	seen[visit[T]{p, opposite}] = true
 	if p.opposite {
 		opposite = !opposite
 	}

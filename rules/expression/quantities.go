@@ -43,7 +43,7 @@ func isQuantity(t reflect.Type) bool {
 
 // ranked quantities can be compared, and have a least and a greatest.
 func ranked[Q ~float64](c *calculus) {
-	comparable[Q, Q](c)
+	compares[Q, Q](c)
 	fold[Q](c, "min", func(a, b float64) float64 { return min(a, b) })
 	fold[Q](c, "max", func(a, b float64) float64 { return max(a, b) })
 }
@@ -128,10 +128,10 @@ func (c *calculus) ratios() {
 	define[q.Ratio, float64, q.Ratio](c, "-", minus)
 	define[float64, q.Ratio, q.Ratio](c, "-", minus)
 	define[float64, q.Ratio, float64](c, "/", over)
-	comparable[q.Ratio, float64](c)
-	comparable[float64, q.Ratio](c)
-	comparable[q.Ratio, q.Slope](c)
-	comparable[q.Slope, q.Ratio](c)
+	compares[q.Ratio, float64](c)
+	compares[float64, q.Ratio](c)
+	compares[q.Ratio, q.Slope](c)
+	compares[q.Slope, q.Ratio](c)
 	define[q.Ratio, q.Slope, q.Slope](c, "-", minus)
 	define[q.Slope, q.Ratio, q.Slope](c, "-", minus)
 }

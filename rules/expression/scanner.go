@@ -22,6 +22,9 @@ func scan(text string) (*source, *Error) {
 			Hint: "split the rule, or name parts of it with let"}
 	}
 	s := &scanner{source: source{written: []rune(text), code: []rune(text), literals: map[int]any{}, mates: map[int]int{}}}
+	if len(s.written) == len(text) {
+		s.plain = text
+	}
 	for s.at < len(s.written) {
 		if err := s.token(); err != nil {
 			return nil, err

@@ -5,6 +5,7 @@ import "strings"
 // source is an expression as written, and as the parser gets it: with a name of
 // the same length in place of every quantity, so that all offsets agree.
 type source struct {
+	plain    string // as written, where bytes are characters; else empty
 	written  []rune
 	code     []rune
 	literals map[int]any // quantities by the offset of their first character
@@ -22,7 +23,22 @@ func (s *source) text(at span) string {
 	if from >= to {
 		return ""
 	}
+	if s.plain != "" && oneLine(s.plain[from:to]) {
+		return s.plain[from:to]
+	}
 	return strings.Join(strings.Fields(string(s.written[from:to])), " ")
+}
+
+// oneLine tells whether a text has single blanks inside and no others.
+func oneLine(text string) bool {
+	before := byte(' ')
+	for i := range len(text) {
+		if text[i] < ' ' || text[i] == ' ' && before == ' ' {
+			return false
+		}
+		before = text[i]
+	}
+	return before != ' '
 }
 
 // balanced widens a part until it holds the mate of each of its brackets.
