@@ -61,6 +61,10 @@ func TestCurvesThatNoFanHas(t *testing.T) {
 	assert.EqualError(t, err, `fan curve goes from "100 Pa" at "0 L/s" to "110 Pa" at "10 L/s", expected rising flow at falling pressure; leave out the points before the highest pressure`)
 	_, err = NewCurve(Point{0, 100})
 	assert.EqualError(t, err, "fan curve has 1 points, expected 2 to 1000")
+	_, err = NewCurve(falling(1001)...)
+	assert.EqualError(t, err, "fan curve has 1001 points, expected 2 to 1000")
+	_, err = NewCurve(falling(1000)...)
+	assert.NoError(t, err)
 	for _, p := range []Point{{-1, 10}, {0.1, -1}, {q.Flow(math.NaN()), 1}, {0.1, q.Pressure(math.Inf(1))}} {
 		_, err = NewCurve(Point{0, 100}, p)
 		assert.ErrorContains(t, err, "out of range")
@@ -74,6 +78,14 @@ func TestCurvesThatNoFanHas(t *testing.T) {
 	assert.ErrorContains(t, err, "fan curve is not given")
 	_, err = newSystem(t, first(house(t)), second(house(t))).MeetDamped(none, houseFlows)
 	assert.ErrorContains(t, err, "fan curve is not given")
+}
+
+// falling gives so many points of a curve.
+func falling(n int) (points []Point) {
+	for i := range n {
+		points = append(points, Point{q.Flow(i) / 1e6, q.Pressure(n - i)})
+	}
+	return points
 }
 
 func TestFanLaws(t *testing.T) {

@@ -51,6 +51,24 @@ func TestFittingsThatTheTableLacks(t *testing.T) {
 	}
 }
 
+// TestNumbersOfFittingsAreNotMisspelled: 46 is not a slip for 45 or 4, and 0 is no
+// angle of the table.
+func TestNumbersOfFittingsAreNotMisspelled(t *testing.T) {
+	var unknown *UnknownFitting
+	_, err := FittingNamed("elbow 46")
+	require.ErrorAs(t, err, &unknown)
+	assert.Equal(t, "mitered elbow 90", unknown.Near[0], "the shortest name with an elbow")
+	_, err = FittingNamed("smooth elbow 0, r/D 1.5")
+	assert.ErrorAs(t, err, &unknown)
+}
+
+// TestRemarksOfSmoothElbows: newer data are known for one radius.
+func TestRemarksOfSmoothElbows(t *testing.T) {
+	for _, k := range smoothElbows() {
+		assert.Equal(t, strings.HasSuffix(k.Name, "r/D 1.5"), k.Remark != "", k.Name)
+	}
+}
+
 func TestEachKnownFittingIsWhole(t *testing.T) {
 	known := KnownFittings()
 	require.Len(t, known, len(knownFittings))
@@ -131,6 +149,11 @@ func TestCompressionOutsideItsRange(t *testing.T) {
 	assert.ErrorContains(t, err, `compression of flexible duct "50 %" is out of range, expected 0 % to 45 %`)
 	_, err = CompressionFactor(0, 0.1)
 	assert.Error(t, err)
+	for diameter, extrapolated := range map[q.Length]bool{5.9 * inch: true, 6 * inch: false, 8 * inch: false, 10 * inch: false, 10.1 * inch: true} {
+		c, err := CompressionFactor(diameter, 0.1)
+		require.NoError(t, err)
+		assert.Equal(t, extrapolated, c.Extrapolated, diameter)
+	}
 	none, err := CompressionFactor(0.1, 0)
 	require.NoError(t, err)
 	assert.Equal(t, Compressed{1, false}, none)

@@ -80,6 +80,29 @@ func TestFlowsThatDisagree(t *testing.T) {
 	assert.EqualError(t, err, `"trunk": flow "25 L/s" is stated, the others add up to "22 L/s"`)
 }
 
+// TestFlowsAtTheTolerance: what misses by just the tolerance neither disagrees nor is
+// enough for an end that is not known.
+func TestFlowsAtTheTolerance(t *testing.T) {
+	runs := []Run{pipe(t, "trunk", "unit", "tee", 1, 1), pipe(t, "a", "tee", "A", 1, 1), pipe(t, "b", "tee", "B", 1, 1), pipe(t, "c", "tee", "C", 1, 1)}
+	s := newSystem(t, runs, []End{{ID: "A"}, {ID: "B"}, {ID: "C"}})
+	for name, flows := range map[string]Flows{
+		"a hundredth is left": {"trunk": 100, "A": 50, "B": 49},
+		"a hundredth is over": {"trunk": 100, "A": 50, "B": 51},
+	} {
+		_, err := s.Design(flows)
+		assert.EqualError(t, err, `"C": flow is not known`, name)
+	}
+	_, err := s.Design(Flows{"trunk": 100, "A": 50, "B": 52})
+	assert.EqualError(t, err, `"trunk": flow "100000 L/s" is stated, the others add up to "102000 L/s"`)
+}
+
+// TestTheFirstRunIsHeldToItsFlow: its place in the list excuses no run.
+func TestTheFirstRunIsHeldToItsFlow(t *testing.T) {
+	s := newSystem(t, []Run{pipe(t, "only", "unit", "room", 0.15, 1)}, []End{{ID: "room"}})
+	_, err := s.Design(Flows{"only": 0.03, "room": 0.02})
+	assert.EqualError(t, err, `"only": flow "30 L/s" is stated, the others add up to "20 L/s"`)
+}
+
 func TestFlowsOutsideTheirRange(t *testing.T) {
 	s := newSystem(t, first(house(t)), second(house(t)))
 	for _, bad := range []q.Flow{-0.01, 101, q.Flow(math.NaN()), q.Flow(math.Inf(1))} {

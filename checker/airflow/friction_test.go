@@ -49,15 +49,27 @@ func TestLossRisesWithFlow(t *testing.T) {
 }
 
 func TestNewtonNeedsFewSteps(t *testing.T) {
-	random, most := rand.New(rand.NewPCG(1, 2)), 0
+	random, most, least := rand.New(rand.NewPCG(1, 2)), 0, newtonSteps
 	for range 200_000 {
 		re, roughness := math.Exp(math.Log(2300)+random.Float64()*13), 0.05*math.Pow(random.Float64(), 4)
 		f, steps := colebrook(re, roughness)
-		most = max(most, steps)
+		most, least = max(most, steps), min(least, steps)
 		left, right := 1/math.Sqrt(f), -2*math.Log10(roughness/3.7+2.51/(re*math.Sqrt(f)))
 		require.InEpsilon(t, right, left, 1e-12, "%v %v", re, roughness)
 	}
 	assert.LessOrEqual(t, most, 4, "of %d allowed", newtonSteps)
+	assert.Positive(t, least)
+}
+
+// TestHaalandIsNearColebrook: Haaland's form is within 2 % of Colebrook's over the
+// range of charts; source: Haaland 1983, as textbooks quote it, from memory.
+func TestHaalandIsNearColebrook(t *testing.T) {
+	for _, re := range []float64{4000, 1e4, 1e5, 1e6, 1e8} {
+		for _, roughness := range []float64{0, 1e-5, 1e-3, 0.01, 0.05} {
+			f, _ := colebrook(re, roughness)
+			assert.InEpsilon(t, 1/math.Sqrt(f), haaland(re, roughness), 0.02, "%v %v", re, roughness)
+		}
+	}
 }
 
 func TestFrictionFactorOutsideItsRange(t *testing.T) {
@@ -70,6 +82,8 @@ func TestFrictionFactorOutsideItsRange(t *testing.T) {
 		_, err := FrictionFactor(1e4, roughness)
 		assert.ErrorAs(t, err, &out)
 	}
-	_, err := FrictionFactor(0, 0)
+	_, err := FrictionFactor(mostReynolds, mostRoughness)
+	assert.NoError(t, err)
+	_, err = FrictionFactor(0, 0)
 	assert.EqualError(t, err, `Reynolds number "0" is out of range, expected more than 0 to 1000000000`)
 }

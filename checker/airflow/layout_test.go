@@ -57,6 +57,22 @@ func TestTooManyRuns(t *testing.T) {
 	assert.Equal(t, TooManyRuns, layout.Fault)
 }
 
+// TestSizesThatAreJustAllowed: 1000 runs, and twice as many ends, which is more than
+// they can have.
+func TestSizesThatAreJustAllowed(t *testing.T) {
+	runs, ends := make([]Run, mostRuns), make([]End, 2*mostRuns)
+	for i := range runs {
+		runs[i] = bare(fmt.Sprint("run", i), "unit", fmt.Sprint("node", i))
+	}
+	for i := range ends {
+		ends[i] = End{ID: fmt.Sprint("node", i)}
+	}
+	require.NoError(t, checkNames("unit", runs, ends))
+	assert.ErrorContains(t, checkNames("unit", runs, append(ends, End{ID: "more"})), "more than 1000 runs")
+	_, err := NewSystem(StandardAir(), "unit", runs, ends[:mostRuns])
+	assert.NoError(t, err)
+}
+
 // TestPartsAreChecked holds that every bad part is told with its run or end.
 func TestPartsAreChecked(t *testing.T) {
 	runs, ends := house(t)

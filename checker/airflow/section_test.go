@@ -38,6 +38,25 @@ func TestEveryFigureOfASection(t *testing.T) {
 	assert.Equal(t, "0.7 Pa/m", Gradient(0.7).String())
 }
 
+// TestASectionLosesWhatItsFittingsDo holds that the figures of a section are the sums
+// of those of its fittings, of each kind more than one.
+func TestASectionLosesWhatItsFittingsDo(t *testing.T) {
+	s := Section{Shape: round(t, 0.15), Material: named(t, "pvc"), Fittings: []Fitting{
+		{Name: "elbow", Count: 2, Coefficient: 0.22}, {Name: "tee", Count: 1, Coefficient: 0.6},
+		{Name: "boot", Count: 2, EquivalentLength: 3}, {Name: "cap", Count: 1, EquivalentLength: 5},
+		{Name: "mitered elbow", Count: 2, Coefficient: 1.2, Miter: true}, {Name: "mitered offset", Count: 1, Coefficient: 0.34, Miter: true}}}
+	l := lossOf(t, StandardAir(), s, 0.04)
+	var sum q.Pressure
+	for _, f := range l.Fittings {
+		assert.Positive(t, f.Loss, f.Name)
+		sum += f.Loss
+	}
+	assert.Equal(t, q.Length(2*3+5), l.EquivalentLength)
+	assert.InDelta(t, 2*0.22+0.6+(2*1.2+0.34)*MiterFactor(l.Reynolds), l.Coefficient, 1e-12)
+	assert.InEpsilon(t, float64(sum), float64(l.Fitted), 1e-12)
+	assert.InEpsilon(t, float64(sum), float64(l.Total), 1e-12, "it has no length")
+}
+
 func TestStillAirLosesNothing(t *testing.T) {
 	s := Section{Shape: round(t, 0.15), Material: named(t, "pvc"), Length: 4, Fittings: []Fitting{{Name: "elbow", Count: 2, Coefficient: 0.22}}}
 	l := lossOf(t, StandardAir(), s, 0)
@@ -97,6 +116,12 @@ func TestRegainWithinASection(t *testing.T) {
 	l := lossOf(t, StandardAir(), s, 0.04)
 	assert.Negative(t, l.Fittings[0].Loss)
 	assert.InDelta(t, 0.12, l.Coefficient, 1e-12)
+}
+
+// TestAMiterMayLoseNothing: zero is inside the range of its coefficient.
+func TestAMiterMayLoseNothing(t *testing.T) {
+	s := Section{Shape: round(t, 0.15), Fittings: []Fitting{{Name: "elbow", Count: 1, Miter: true}}}
+	assert.Zero(t, lossOf(t, StandardAir(), s, 0.04).Total)
 }
 
 func TestPressuresThatASectionDoesNotReach(t *testing.T) {
