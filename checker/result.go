@@ -3,7 +3,6 @@ package checker
 import (
 	"math"
 	"reflect"
-	"sort"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -11,26 +10,7 @@ import (
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
 	"github.com/ventlint/ventlint/rules/expression"
-	"github.com/ventlint/ventlint/rules/facts"
 )
-
-// resultOf prints a judgement in the design's units and gives it its place.
-func resultOf(r *Report, f *facts.Facts, pack *rules.Effective, rule *rules.Compiled, j rules.Judgement) Result {
-	result := Result{Rule: &rule.Rule, Pack: rule.Pack, Outcome: j.Outcome, Message: j.Message, Remedy: j.Remedy,
-		Subjects: subjects(rule, j), Limits: limits(pack, rule, r.Units), measures: len(rule.Distances()) > 0}
-	result.Advice = advice(rule, result.Limits)
-	if j.Reason != "" {
-		result.Reasons = []string{j.Reason}
-	}
-	result.Reasons = append(result.Reasons, throughBuilding(f, rule, j, r.Units)...)
-	result.Comparisons = comparisons(j, r.Units)
-	result.Missing = missing(j)
-	result.Inputs = inputs(j)
-	result.Stated = stated(f, rule, j.Subjects)
-	result.Level = level(rule, j.Outcome)
-	result.place(r.Design, j)
-	return result
-}
 
 // level is the weight of an outcome that asks something of the designer.
 func level(rule *rules.Compiled, o rules.Outcome) rules.Level {
@@ -41,16 +21,6 @@ func level(rule *rules.Compiled, o rules.Outcome) rules.Level {
 		return rule.Level
 	}
 	return ""
-}
-
-func subjects(rule *rules.Compiled, j rules.Judgement) []Subject {
-	names := rule.Each()
-	var list []Subject
-	for i, thing := range j.Subjects {
-		at := design.Refer(thing)
-		list = append(list, Subject{Name: names[i].Name, Label: design.Label(thing), ID: idOf(thing), Position: at.Position(), Pointer: at.Pointer()})
-	}
-	return list
 }
 
 // idOf is the id of a thing; empty for one without, such as a filter.
@@ -142,49 +112,6 @@ func missing(j rules.Judgement) []MissingInput {
 		}
 	}
 	return list
-}
-
-// inputs are the keys that were read, in the order of the file.
-func inputs(j rules.Judgement) []Input {
-	var list []Input
-	seen := map[string]bool{}
-	for _, e := range []expression.Explanation{j.When, j.Require} {
-		for _, read := range e.Reads {
-			key := read.Ref.KeyName(read.Key)
-			if read.Key != "" && read.Ref.Given(read.Key) && !seen[key] {
-				seen[key] = true
-				list = append(list, Input{key, read.Ref.At(read.Key)})
-			}
-		}
-	}
-	sort.SliceStable(list, func(i, k int) bool { return before(list[i].Position, list[k].Position) })
-	return list
-}
-
-func before(a, b document.Position) bool {
-	return a.Line < b.Line || a.Line == b.Line && a.Column < b.Column
-}
-
-// place anchors a result: a failed comparison on the key that shows it best, an
-// open one on the thing that lacks the input, all others on their first subject.
-func (r *Result) place(d *design.Design, j rules.Judgement) {
-	anchor := anchorOf(d, j.Subjects)
-	r.Position, r.Pointer = anchor.Position(), anchor.Pointer()
-	switch {
-	case len(r.Missing) > 0:
-		r.Position = r.Missing[0].Position
-	case r.Outcome == rules.Fail || r.Outcome == rules.Review:
-		if read, ok := tellingRead(j); ok {
-			r.Position, r.Pointer = read.Ref.At(read.Key), read.Ref.Pointer()+"/"+read.Key
-		}
-	}
-}
-
-func anchorOf(d *design.Design, things []any) document.Ref {
-	for _, thing := range things {
-		return design.Refer(thing)
-	}
-	return d.Dwelling.Ref
 }
 
 // tellingRead is the key, of all that the comparisons read, that shows best what

@@ -1,11 +1,10 @@
 package checker
 
 import (
-	"sort"
-
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
+	"github.com/ventlint/ventlint/rules/expression"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
@@ -21,18 +20,16 @@ type Request struct {
 // pack that cannot be used is refused when it is loaded, a design when it is read.
 func Review(d *design.Design, q Request) *Report {
 	r := &Report{File: q.File, Design: d, Units: systemOf(d), Date: q.Date}
-	f := facts.Of(d)
+	w := &reviewing{report: r, facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 	for _, pack := range outermost(q.Packs) {
 		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
 		for _, rule := range pack.Rules {
-			for _, j := range rule.Ask(f) {
-				r.Results = append(r.Results, resultOf(r, f, pack, rule, j))
-			}
+			w.ask(pack, rule)
 		}
 	}
-	r.Figures = figures(f, r.Units)
-	r.Assumptions = assumptions(f, r.Results)
-	order(r.Results)
+	r.Results = w.ordered()
+	r.Figures = figures(w.facts, r.Units)
+	r.Assumptions = assumptions(w.facts, r.Results)
 	if !q.IgnoreVariances {
 		r.accept(d.Variances)
 	}
@@ -60,21 +57,4 @@ func outermost(packs []*rules.Effective) []*rules.Effective {
 		}
 	}
 	return kept
-}
-
-// order puts results in the order of the file, then by rule: the same for
-// every run.
-func order(results []Result) {
-	sort.SliceStable(results, func(i, j int) bool {
-		a, b := &results[i], &results[j]
-		switch {
-		case a.Position.Line != b.Position.Line:
-			return a.Position.Line < b.Position.Line
-		case a.Position.Column != b.Position.Column:
-			return a.Position.Column < b.Position.Column
-		case a.Pack != b.Pack:
-			return a.Pack < b.Pack
-		}
-		return a.Rule.ID < b.Rule.ID
-	})
 }

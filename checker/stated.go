@@ -13,6 +13,9 @@ import (
 
 // stated tells which dimensions of a drawing stood in for geometry.
 func stated(f *facts.Facts, rule *rules.Compiled, things []any) []string {
+	if len(f.Design.StatedDistances) == 0 {
+		return nil
+	}
 	var used []*design.StatedDistance
 	for i := range things {
 		for k := range things[:i] {

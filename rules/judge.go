@@ -100,6 +100,9 @@ func (r *run) over(bound []any) {
 		r.add(r.unknown(bound, err))
 		return
 	}
+	if r.found == nil {
+		r.found = make([]Judgement, 0, len(items))
+	}
 	for _, item := range items {
 		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
 			return

@@ -1,0 +1,146 @@
+package checker
+
+import (
+	"cmp"
+	"slices"
+
+	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules"
+	"github.com/ventlint/ventlint/rules/expression"
+	"github.com/ventlint/ventlint/rules/facts"
+)
+
+// reviewing is a review under way. What many of its results say of one thing or
+// key is worked out once.
+type reviewing struct {
+	report  *Report
+	facts   *facts.Facts
+	results []*Result
+	things  map[any]Subject
+	keys    map[expression.Read]*keyRead
+}
+
+// keyRead is a key that rules read.
+type keyRead struct {
+	Input
+	given bool
+	in    *Result // that lists it last
+}
+
+// ask asks one rule.
+func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
+	judged := rule.Ask(w.facts)
+	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, w.report.Units), measures: len(rule.Distances()) > 0}
+	alike.Advice = advice(rule, alike.Limits)
+	results := make([]Result, len(judged))
+	for i, j := range judged {
+		results[i] = alike
+		w.fill(&results[i], rule, j)
+		w.results = append(w.results, &results[i])
+	}
+}
+
+// fill prints a judgement in the design's units and gives it its place.
+func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
+	r.Outcome, r.Message, r.Remedy = j.Outcome, j.Message, j.Remedy
+	r.Subjects = w.subjects(rule, j)
+	if j.Reason != "" {
+		r.Reasons = []string{j.Reason}
+	}
+	r.Reasons = append(r.Reasons, throughBuilding(w.facts, rule, j, w.report.Units)...)
+	r.Comparisons = comparisons(j, w.report.Units)
+	r.Missing = missing(j)
+	r.Inputs = w.inputs(r, j)
+	r.Stated = stated(w.facts, rule, j.Subjects)
+	r.Level = level(rule, j.Outcome)
+	w.place(r, j)
+}
+
+func (w *reviewing) subjects(rule *rules.Compiled, j rules.Judgement) []Subject {
+	if len(j.Subjects) == 0 {
+		return nil
+	}
+	list := make([]Subject, len(j.Subjects))
+	for i, thing := range j.Subjects {
+		list[i] = w.subject(thing)
+		list[i].Name = rule.Each()[i].Name
+	}
+	return list
+}
+
+func (w *reviewing) subject(thing any) Subject {
+	s, ok := w.things[thing]
+	if !ok {
+		at := design.Refer(thing)
+		s = Subject{Label: design.Label(thing), ID: idOf(thing), Position: at.Position(), Pointer: at.Pointer()}
+		w.things[thing] = s
+	}
+	return s
+}
+
+// inputs are the keys that were read, in the order of the file.
+func (w *reviewing) inputs(r *Result, j rules.Judgement) []Input {
+	var list []Input
+	for _, e := range []expression.Explanation{j.When, j.Require} {
+		for _, read := range e.Reads {
+			if key := w.key(read); key.given && key.in != r {
+				key.in = r
+				list = append(list, key.Input)
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(a, b Input) int { return inFile(a.Position, b.Position) })
+	return list
+}
+
+func (w *reviewing) key(read expression.Read) *keyRead {
+	key, ok := w.keys[read]
+	if !ok {
+		key = &keyRead{given: read.Key != "" && read.Ref.Given(read.Key)}
+		if key.given {
+			key.Input = Input{read.Ref.KeyName(read.Key), read.Ref.At(read.Key)}
+		}
+		w.keys[read] = key
+	}
+	return key
+}
+
+// place anchors a result: a failed comparison on the key that shows it best, an
+// open one on the thing that lacks the input, all others on their first subject.
+func (w *reviewing) place(r *Result, j rules.Judgement) {
+	r.Position, r.Pointer = w.anchor(r)
+	switch {
+	case len(r.Missing) > 0:
+		r.Position = r.Missing[0].Position
+	case r.Outcome == rules.Fail || r.Outcome == rules.Review:
+		if read, ok := tellingRead(j); ok {
+			r.Position, r.Pointer = read.Ref.At(read.Key), read.Ref.Pointer()+"/"+read.Key
+		}
+	}
+}
+
+func (w *reviewing) anchor(r *Result) (document.Position, string) {
+	if len(r.Subjects) > 0 {
+		return r.Subjects[0].Position, r.Subjects[0].Pointer
+	}
+	dwelling := w.report.Design.Dwelling.Ref
+	return dwelling.Position(), dwelling.Pointer()
+}
+
+// ordered gives the results in the order of the file, then by rule: the same for
+// every run.
+func (w *reviewing) ordered() []Result {
+	slices.SortStableFunc(w.results, func(a, b *Result) int {
+		return cmp.Or(inFile(a.Position, b.Position), cmp.Compare(a.Pack, b.Pack), cmp.Compare(a.Rule.ID, b.Rule.ID))
+	})
+	list := make([]Result, len(w.results))
+	for i, r := range w.results {
+		list[i] = *r
+	}
+	return list
+}
+
+func inFile(a, b document.Position) int {
+	return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+}
