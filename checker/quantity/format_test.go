@@ -46,6 +46,7 @@ func TestFormat(t *testing.T) {
 		{Flow(7.5 * cfm), "7.5 cfm", "3.54 L/s"},
 		{Flow(1234.5678 * cfm), "1234.6 cfm", "582.7 L/s"},
 		{Velocity(600 * foot / minute), "600 fpm", "3.05 m/s"},
+		{Velocity(20 * foot / minute), "20 fpm", "0.102 m/s"},
 		{Velocity(0.03 * foot / minute), "0.03 cfm/ft2", "0.152 L/s/m2"},
 		{Velocity(0), "0 fpm", "0 m/s"},
 		{Pressure(0.25 * inchOfWater), "0.25 inwc", "62.3 Pa"},
@@ -100,7 +101,7 @@ func TestFormatOfWhatHasNoUnit(t *testing.T) {
 		{true, "yes"}, {false, "no"}, {"hrv", "hrv"}, {word("erv"), "erv"},
 		{3, "3"}, {int64(-3), "-3"}, {int32(3), "3"},
 		{0.0, "0"}, {0.65, "0.65"}, {1.0 / 3, "0.333"}, {0.00123, "0.00123"}, {1234.5678, "1234.568"},
-		{-2.0, "-2"}, {float32(0.5), "0.5"}, {-1e-13, "0"}, {1e21, "1e+21"}, {1e12, "1e+12"}, {999999999999.0, "999999999999"},
+		{-2.0, "-2"}, {float32(0.5), "0.5"}, {-1e-13, "0"}, {1e-12, "0"}, {1e21, "1e+21"}, {1234567890123.0, "1.23456789e+12"}, {1e12, "1e+12"}, {999999999999.0, "999999999999"},
 		{[]int{1}, "a []int"},
 	} {
 		assert.Equal(t, c.want, Format(c.v, IP))
@@ -130,6 +131,18 @@ func TestFormatRoundsAlike(t *testing.T) {
 		assert.Equal(t, Format(Flow(a), SI), Format(Flow(b), SI))
 		a, b = unitBySymbol["C"].si(half), unitBySymbol["F"].si(half*1.8+32)
 		assert.Equal(t, Format(Temperature(a), SI), Format(Temperature(b), SI))
+	}
+}
+
+// TestPressuresOfAHouseAreInPascals in both systems; what else is told beside them
+// stays as it is.
+func TestPressuresOfAHouseAreInPascals(t *testing.T) {
+	for v, want := range map[any][2]string{
+		Pressure(50):     {"50 Pa", "50 Pa"},
+		Flow(80 * cfm):   {"80 cfm", "37.8 L/s"},
+		Length(3 * foot): {"3 ft", "914.4 mm"},
+	} {
+		assert.Equal(t, want, [2]string{Format(v, IP.House()), Format(v, SI.House())})
 	}
 }
 
