@@ -161,6 +161,44 @@ func TestEditionsOfTheEnergyChapter(t *testing.T) {
 	assert.Equal(t, rules.Note, builtIn(t, "iecc-2021").Rule("envelope-leakage-prescriptive").Level)
 }
 
+// Ontario before 2025 (O. Reg. 332/12), the national code of 2020 and Ontario from
+// 2025 on it: 9.32.3.3, 9.32.3.11 and 9.32.3.13 of the later two, and the articles of
+// the same subjects in the older one. Its table of rates is from memory.
+func TestEditionsOfOntario(t *testing.T) {
+	every := func(older, newer rules.Outcome) map[string]rules.Outcome {
+		return map[string]rules.Outcome{"ontario-2012": older, "nbc-2020": newer, "ontario-2024": newer}
+	}
+	kitchen := func(height string) string {
+		return `room = [{ id = "kitchen", height = "2.4 m" }]
+terminal = [{ id = "from-bath", room = "kitchen", above_floor = "` + height + `" }]`
+	}
+	corner := `opening = [{ id = "fresh", from_left = "0.2 m" }, { id = "stale", wall = "west", from_left = "7.5 m" }]`
+	cases := []edition{
+		{"an intake 900 mm from a flue", "intake-off-vents-and-fill-pipes", "house", `source = [{ id = "flue", from_left = "3.05 m" }]`, nil, every(rules.Pass, rules.Fail)},
+		{"an intake 1800 mm from a flue", "intake-off-vents-and-fill-pipes", "house", `source = [{ id = "flue", from_left = "3.95 m" }]`, nil, every(rules.Pass, rules.Pass)},
+		{"an intake 450 mm above the ground", "intake-height", "house", `opening = [{ id = "fresh", above_grade = "550 mm" }]`, nil, every(rules.Pass, rules.Pass)},
+		{"25 L/s for three bedrooms", "principal-fan-least", "house", `ventilator = [{ id = "unit", extract_flow = "25 L/s" }]`, nil, every(rules.Fail, rules.Pass)},
+		{"a kitchen intake 350 mm under the ceiling", "exhaust-intake-height", "house", kitchen("2.05 m"), nil, every(rules.Fail, rules.Pass)},
+		{"a bathroom intake 1.9 m above the floor", "exhaust-intake-height", "house", `terminal = [{ id = "from-bath", above_floor = "1.9 m" }]`, nil, every(rules.NotApplicable, rules.Fail)},
+		{"a cold duct of 2 m without a vapour barrier", "outdoor-air-duct-insulation", "house", `duct = [{ id = "fresh-run", length = "2 m", vapor_retarder = false }]`, nil, every(rules.Pass, rules.Fail)},
+		{"a cold duct of 5 m with one", "outdoor-air-duct-insulation", "house", ``, nil, every(rules.Review, rules.Pass)},
+		{"the unit's own exhaust near, around a corner", "ventilator-outlet-off-intake", "house", corner, []string{"opening.damp"}, every(rules.NotApplicable, rules.Review)},
+		{"measured outdoor air an eighth apart", "measured-outdoor-air-balance", "house", `commissioning = { supply_flow = "21 L/s", extract_flow = "24 L/s" }`, nil, every(rules.Review, rules.Fail)},
+	}
+	for _, c := range cases {
+		c.check(t)
+	}
+	older, newer := builtIn(t, "ontario-2012"), builtIn(t, "ontario-2024")
+	for _, id := range []string{"principal-fan-turn-down", "recovery-in-the-cold", "solid-fuel-intake-first", "exhaust-screen-mesh"} {
+		assert.NotNil(t, older.Rule(id), id)
+		assert.Nil(t, newer.Rule(id), id)
+	}
+	for _, id := range []string{"principal-fan-most", "moist-outlet-off-intake", "screened-opening-area"} {
+		assert.Nil(t, older.Rule(id), id)
+		assert.NotNil(t, newer.Rule(id), id)
+	}
+}
+
 // What an edition does not ask is switched off, with a reason.
 func TestEditionsSwitchOff(t *testing.T) {
 	for id, want := range map[string][]string{

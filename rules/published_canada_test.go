@@ -37,6 +37,27 @@ func TestPrincipalFanCapacity(t *testing.T) {
 	}
 }
 
+// The table that Ontario replaced in 2025, from memory: on each figure and under it.
+func TestOlderOntarioPrincipalExhaust(t *testing.T) {
+	type row struct {
+		Bedrooms int
+		Least    string
+	}
+	pack := builtIn(t, "ontario-2012")
+	rows := published[row](t, "rates/ontario-2012-principal-fan.toml")
+	assert.Len(t, rows, 4)
+	for _, r := range rows {
+		equal(t, r.Least, look(t, pack.Tables["principal_fan_least"].Part, float64(r.Bedrooms)), r)
+		least := parsed(t, r.Least).(quantity.Flow)
+		for flow, want := range map[quantity.Flow]rules.Outcome{least: rules.Pass, least - 1e-4: rules.Fail} {
+			with := map[string]any{"dwelling": map[string]any{"bedrooms": r.Bedrooms}, "ventilator": thing(map[string]any{"id": "unit", "extract_flow": exact(flow)})}
+			assert.Equal(t, want, show(t, pack, "principal-fan-least", "house", with), "%+v %v", r, flow)
+		}
+	}
+	_, err := pack.Tables["principal_fan_least"].Part.Look([]any{5.0})
+	assert.Error(t, err)
+}
+
 // NBC Table 9.32.3.11.-A: every cell, and what a table of lengths must be.
 func TestCanadianDuctLengthTable(t *testing.T) {
 	type cell struct{ Pressure, Diameter, Flow, Expected string }
