@@ -135,6 +135,7 @@ func TestMaterials(t *testing.T) {
 		assert.Equal(t, m, found)
 		assert.Positive(t, m.Roughness)
 		assert.LessOrEqual(t, m.Least, m.Most)
+		assert.LessOrEqual(t, m.Most, 10*mm, "rougher than a section takes")
 		assert.Equal(t, m.Provenance == Practice, m.Source == "", m.Name)
 		assert.Equal(t, m.Name == "flexible", m.Compressible)
 	}

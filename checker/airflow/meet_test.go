@@ -64,6 +64,7 @@ func TestOperatingPointOfTheHouse(t *testing.T) {
 		assert.InEpsilon(t, float64(o.Flow), float64(o.Losses.Flow), 1e-12)
 		assert.Equal(t, [2]q.Flow{o.Flow, o.Flow}, [2]q.Flow{o.Least, o.Most})
 		assert.Less(t, o.Steps, 60)
+		assert.Greater(t, o.Steps, 2, "both ends of the curve, and more")
 		least, most := o.Shortfall(o.Flow + 0.01)
 		assert.InDelta(t, 0.01, float64(least), 1e-12)
 		assert.Equal(t, least, most)

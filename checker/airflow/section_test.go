@@ -132,6 +132,16 @@ func TestPressuresThatASectionDoesNotReach(t *testing.T) {
 	assert.ErrorContains(t, err, "out of reach", "no length and no fittings")
 }
 
+// TestTheFastestAirOfASection is reached and not beyond reach.
+func TestTheFastestAirOfASection(t *testing.T) {
+	s := Section{Shape: round(t, 0.15), Material: named(t, "pvc"), Length: 1}
+	most := mostVelocity * q.Velocity(s.Shape.Area())
+	loss := lossOf(t, StandardAir(), s, q.Flow(most))
+	flow, err := s.Flow(StandardAir(), loss.Total)
+	require.NoError(t, err)
+	assert.InEpsilon(t, float64(most), float64(flow), 1e-9)
+}
+
 func TestStatedLosses(t *testing.T) {
 	for exponent, want := range map[float64]q.Pressure{0: 40, 2: 40, 1: 20, 1.5: q.Pressure(10 * math.Pow(2, 1.5))} {
 		p, err := StatedLoss{"filter", 10, 0.05, exponent}.LossAt(0.1)
