@@ -52,6 +52,9 @@ func Work(file string, d *design.Design) *Worksheet {
 }
 
 func workedLine(l facts.Line, units quantity.System) WorkedLine {
+	if l.House {
+		units = units.House()
+	}
 	worked := WorkedLine{Name: l.Name, Of: l.Of, Formula: l.Formula, Trouble: l.Trouble, Note: l.Note, Source: l.Source}
 	if l.Value != nil {
 		worked.Value = quantity.Format(l.Value, units)
@@ -73,7 +76,7 @@ func workedLine(l facts.Line, units quantity.System) WorkedLine {
 func figures(f *facts.Facts, units quantity.System) []Figure {
 	var list []Figure
 	for _, line := range f.Figures() {
-		list = append(list, Figure{line.Name, line.Of, quantity.Format(line.Value, units), line.Note})
+		list = append(list, Figure{line.Name, line.Of, workedLine(line, units).Value, line.Note})
 	}
 	return list
 }

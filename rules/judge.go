@@ -36,7 +36,7 @@ func (c *Compiled) Ask(f *facts.Facts) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design), scope: expression.NewScope(f, mostSteps)}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), scope: expression.NewScope(f, mostSteps)}
 	r.over(nil)
 	if r.cut != "" {
 		r.found = append(r.found, Judgement{Outcome: Review, Message: r.cut, Reason: r.cut})
@@ -71,11 +71,12 @@ func (c *Compiled) nothing() string {
 	return text
 }
 
-func units(d *design.Design) quantity.System {
+// units are those in which a rule of a topic tells what it found.
+func units(d *design.Design, t Topic) quantity.System {
 	if d.Project.Units == "SI" {
 		return quantity.SI
 	}
-	return quantity.IP
+	return t.System(quantity.IP)
 }
 
 // run is one rule on one design.

@@ -3,6 +3,7 @@ package rules
 import (
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/quantity"
 )
 
 // Level is how much a failed rule weighs; the words are those of SARIF 2.1.0.
@@ -102,6 +103,15 @@ type Topic string
 // Values lists the topics in the order of a review.
 func (Topic) Values() []string {
 	return []string{"rates", "openings", "ducts", "access", "equipment", "pressure", "moisture", "energy", "commissioning", "permit"}
+}
+
+// System is the one in which a rule of a topic tells quantities, in place of s: the
+// pressure of a house is told in pascals.
+func (t Topic) System(s quantity.System) quantity.System {
+	if t == "pressure" {
+		return s.House()
+	}
+	return s
 }
 
 // Values lists the levels.

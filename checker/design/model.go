@@ -249,6 +249,7 @@ type Ventilator struct {
 	ExhaustTransfer       *q.Ratio       `toml:"exhaust_air_transfer"` // exhaust air that passes into the supply air
 	Frost                 *FrostKind     `toml:"frost_protection"`
 	FrostTo               *q.Temperature `toml:"frost_protection_to"` // lowest outdoor temperature it protects at
+	PreheatTo             *q.Temperature `toml:"preheat_to"`          // that a preheater brings outdoor air to before the core
 	Drain                 *DrainKind     `toml:"drain"`
 	DrainSize             *q.Length      `toml:"drain_size" range:"positive"` // nominal
 	DrainSlope            *q.Slope       `toml:"drain_slope" range:"any"`     // falling away from the unit; negative when it rises

@@ -29,6 +29,8 @@ func (f *Facts) ruleSummerSupply(u *design.Ventilator) (q.Temperature, error) {
 	return f.supplyTemperature(u, summer).get()
 }
 
+func (f *Facts) ruleEntering(u *design.Ventilator) (q.Temperature, error) { return f.entering(u).get() }
+
 func (f *Facts) ruleCondenses(u *design.Ventilator) (bool, error) { return f.condenses(u).get() }
 
 func (f *Facts) ruleFrostOnset(u *design.Ventilator) (q.Temperature, error) {

@@ -89,8 +89,15 @@ func (f *Facts) exchange(unit *design.Ventilator, s season) result[moistair.Exch
 		core, operation := f.core(w, unit), f.air(w, s)
 		supply := given(w, "supply flow", unit.SupplyFlow, unit.Ref, "supply_flow")
 		extract := given(w, "extract flow", unit.ExtractFlow, unit.Ref, "extract_flow")
+		var warmed q.Temperature
+		if s.name == winter.name && preheats(unit) {
+			warmed = from(w, "temperature before the core", f.entering(unit))
+		}
 		return func() (moistair.Exchange, error) {
 			o, err := operation(supply, extract)
+			if err == nil && warmed > 0 {
+				o.Outdoor, err = moistair.Preheated(o.Outdoor, warmed)
+			}
 			if err != nil {
 				return moistair.Exchange{}, err
 			}
@@ -159,7 +166,7 @@ func fromWhole[T any](w *working, r result[T]) T {
 
 func (f *Facts) supplyTemperature(unit *design.Ventilator, s season) result[q.Temperature] {
 	line := Line{Name: "supply air at " + s.name, Of: design.Label(unit),
-		Formula: "outdoor + effectiveness x (smaller flow / supply flow) x (indoor - outdoor)", Source: "definition of effectiveness"}
+		Formula: "outdoor air before the core + effectiveness x (smaller flow / supply flow) x (indoor - that)", Source: "definition of effectiveness"}
 	return part(f, line, f.exchange(unit, s), func(x moistair.Exchange) q.Temperature { return x.Supply.DryBulb() })
 }
 
@@ -199,14 +206,14 @@ func (f *Facts) frostOnset(unit *design.Ventilator) result[q.Temperature] {
 	})
 }
 
-// frostMargin is how much warmer winter design is than the onset of frost.
+// frostMargin is how much warmer the air that meets the core is at winter design
+// than the onset of frost.
 func (f *Facts) frostMargin(unit *design.Ventilator) result[q.TemperatureDifference] {
 	line := Line{Name: "frost margin at winter design", Of: design.Label(unit),
-		Formula: "outdoor temperature - frost onset; negative: the core freezes unless it is protected", Source: "difference"}
+		Formula: "air that enters the core - frost onset; negative: the core freezes unless it is protected otherwise", Source: "difference"}
 	return compute(f, line, func(w *working) func() (q.TemperatureDifference, error) {
 		onset := from(w, "frost onset", f.frostOnset(unit))
-		d := f.Design.Dwelling
-		outdoor := given(w, "outdoor temperature", d.WinterOutdoor, d.Ref, "winter_outdoor")
-		return func() (q.TemperatureDifference, error) { return moistair.FrostMargin(outdoor, onset), nil }
+		entering := from(w, "air that enters the core", f.entering(unit))
+		return func() (q.TemperatureDifference, error) { return moistair.FrostMargin(entering, onset), nil }
 	})
 }

@@ -26,6 +26,15 @@ func (f *Facts) runShare(unit *design.Ventilator) (q.Ratio, error) {
 	return 0, &document.Missing{Ref: unit.Ref, Key: "minutes_per_hour"}
 }
 
+// filters are those of a unit. A design that says nothing of filters does not say
+// that there are none; filter = [] does.
+func (f *Facts) filters(unit *design.Ventilator) ([]*design.Filter, error) {
+	if len(unit.Filters) == 0 && !unit.Given("filter") {
+		return nil, &document.Missing{Ref: unit.Ref, Key: "filter"}
+	}
+	return unit.Filters, nil
+}
+
 func (f *Facts) hydraulicDiameter(duct *design.Duct) (q.Length, error) {
 	switch {
 	case duct.Diameter != nil:

@@ -46,18 +46,23 @@ func (f *Facts) serves(o *design.Opening) (string, error) {
 	return design.Label(thing), nil
 }
 
-func (f *Facts) servesKind(o *design.Opening) (string, error) {
+// servedKind is the kind of what an opening serves.
+type servedKind string
+
+// Values lists the kinds of ventilators and of appliances.
+func (servedKind) Values() []string {
+	return append(design.VentilatorKind("").Values(), design.ApplianceKind("").Values()...)
+}
+
+func (f *Facts) servesKind(o *design.Opening) (servedKind, error) {
 	thing, err := f.served(o)
 	if err != nil {
 		return "", err
 	}
-	switch t := thing.(type) {
-	case *design.Ventilator:
-		return string(t.Kind), nil
-	case *design.Appliance:
-		return string(t.Kind), nil
+	if unit, is := thing.(*design.Ventilator); is {
+		return servedKind(unit.Kind), nil
 	}
-	return "other", nil
+	return servedKind(thing.(*design.Appliance).Kind), nil // the loader lets nothing else be served
 }
 
 func (f *Facts) named(thing any) (string, error) { return design.Label(thing), nil }

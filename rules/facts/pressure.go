@@ -2,8 +2,10 @@ package facts
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/checker/envelope"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
@@ -13,7 +15,7 @@ const pressureSource = "power law of the blower-door test, turned round; wind an
 // housePressure is indoor minus outdoor pressure in one operating state, local
 // exhausts off.
 func (f *Facts) housePressure(s state) result[q.Pressure] {
-	line := Line{Name: "house pressure, " + s.name, Formula: "sign x 50 Pa x (|supply - extract| / Q50)^(1/n)", Source: pressureSource}
+	line := Line{Name: "house pressure, " + s.name, Formula: "sign x 50 Pa x (|supply - extract| / Q50)^(1/n)", Source: pressureSource, House: true}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		law := f.law(w)
 		var o envelope.Operation
@@ -46,7 +48,7 @@ func pressureOf(law envelope.Leakage, o envelope.Operation) (q.Pressure, error) 
 // ventilators in the state that pulls hardest.
 func (f *Facts) worstPressure() result[q.Pressure] {
 	line := Line{Name: "house pressure, every exhaust on", Formula: "sign x 50 Pa x (|supply + makeup - exhaust| / Q50)^(1/n), the state that pulls hardest",
-		Source: pressureSource + "; worst-case tests of combustion safety"}
+		Source: pressureSource + "; worst-case tests of combustion safety", House: true}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		law, local := f.law(w), f.devices(w)
 		var worst []func() (envelope.Operation, error)
@@ -93,7 +95,7 @@ func deepest(law envelope.Leakage, operations []func() (envelope.Operation, erro
 // or the usual figure of its venting. Where the design does not tell a shared
 // vent from one of its own, the stricter figure is taken.
 func (f *Facts) tolerance(a *design.Appliance) result[q.Pressure] {
-	line := Line{Name: "depressurization that it bears", Of: design.Label(a), Formula: "as stated, or by the way of venting"}
+	line := Line{Name: "depressurization that it bears", Of: design.Label(a), Formula: "as stated, or by the way of venting", House: true}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		if a.PressureLimit != nil {
 			limit := given(w, "stated", a.PressureLimit, a.Ref, "pressure_limit")
@@ -131,10 +133,23 @@ func ventingOf(kind design.ApplianceKind, vent design.VentKind) (envelope.Ventin
 	return "", false
 }
 
-// combustion tells an appliance that takes its air from the house or could.
-func combustion(a *design.Appliance) bool {
-	return a.Vent != nil && *a.Vent != "unvented" || a.Fuel != nil && *a.Fuel != "electric" && a.Kind != "range" && a.Kind != "dryer"
+// burns tells an appliance that takes its air from the house or could. A vent or
+// the fuel decides; without both it is not known of what may burn fuel.
+func burns(a *design.Appliance) (bool, error) {
+	switch {
+	case a.Vent != nil && *a.Vent != "unvented":
+		return true, nil
+	case slices.Contains(ventless, a.Kind):
+		return false, nil
+	case a.Fuel == nil:
+		return false, &document.Missing{Ref: a.Ref, Key: "fuel"}
+	}
+	return *a.Fuel != "electric", nil
 }
+
+// ventless are appliances that burn nothing, or whose flame no suction disturbs,
+// unless the design gives them a vent.
+var ventless = []design.ApplianceKind{"range", "dryer", "kitchen-hood", "bath-fan", "air-handler", "central-vacuum"}
 
 func (f *Facts) pressureLines() []Line {
 	lines := []Line{*f.flow50().line}
@@ -147,7 +162,7 @@ func (f *Facts) pressureLines() []Line {
 	lines = append(lines, f.creditLines()...)
 	lines = append(lines, *f.combined().line)
 	for _, a := range f.Design.Appliances {
-		if combustion(a) {
+		if does, err := burns(a); does || err != nil {
 			lines = append(lines, *f.tolerance(a).line)
 		}
 	}
@@ -173,4 +188,4 @@ func (f *Facts) ruleWorstPressure() (q.Pressure, error)                { return 
 func (f *Facts) ruleTolerance(a *design.Appliance) (q.Pressure, error) { return f.tolerance(a).get() }
 func (f *Facts) ruleInfiltration() (q.Flow, error)                     { return f.infiltration().get() }
 func (f *Facts) ruleNormalized() (q.Flow, error)                       { return f.normalizedInfiltration().get() }
-func (f *Facts) ruleCombustion(a *design.Appliance) (bool, error)      { return combustion(a), nil }
+func (f *Facts) ruleCombustion(a *design.Appliance) (bool, error)      { return burns(a) }

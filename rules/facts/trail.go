@@ -19,6 +19,7 @@ type Line struct {
 	Trouble string              // why it cannot be computed although every input is there
 	Note    string              // what was assumed
 	Source  string
+	House   bool // about the pressure of the house: pascals whatever the units of the design
 }
 
 // Input is one value that a line computes with.

@@ -50,7 +50,11 @@ func (f *Facts) coreLines() []Line {
 		if lines == nil {
 			lines = append(lines, *f.airPressure().line)
 		}
-		lines = append(lines, *f.effectiveness(unit).line, *f.supplyTemperature(unit, winter).line, *f.heatRecovered(unit).line,
+		lines = append(lines, *f.effectiveness(unit).line, *f.entering(unit).line)
+		if preheats(unit) {
+			lines = append(lines, *f.preheatPower(unit).line)
+		}
+		lines = append(lines, *f.supplyTemperature(unit, winter).line, *f.heatRecovered(unit).line,
 			*f.condenses(unit).line, *f.frostOnset(unit).line, *f.frostMargin(unit).line, *f.supplyTemperature(unit, summer).line)
 	}
 	return lines

@@ -136,7 +136,7 @@ func (p *page) limits(e *rules.Effective, r *rules.Compiled) {
 	p.line("\n| figure | value | pack | basis |\n|---|---|---|---|")
 	for _, name := range r.LimitsUsed() {
 		l := e.Limits[name]
-		p.line("| `%s` | %s | `%s` | %s |", name, shown(l.Part, e), l.Pack, sources(l.Part.Basis))
+		p.line("| `%s` | %s | `%s` | %s |", name, shown(l.Part, r.Rule.Topic, e), l.Pack, sources(l.Part.Basis))
 	}
 	for _, name := range r.TablesUsed() {
 		t := e.Tables[name]
@@ -144,8 +144,8 @@ func (p *page) limits(e *rules.Effective, r *rules.Compiled) {
 	}
 }
 
-// shown prints a limit in the units of its pack.
-func shown(l *rules.Limit, e *rules.Effective) string {
+// shown prints a limit of a rule in the units of its pack.
+func shown(l *rules.Limit, t rules.Topic, e *rules.Effective) string {
 	if l.Value == nil {
 		return "not set"
 	}
@@ -153,7 +153,7 @@ func shown(l *rules.Limit, e *rules.Effective) string {
 	if e.Head.Units == "SI" {
 		system = quantity.SI
 	}
-	return quantity.Format(l.Value.V, system)
+	return quantity.Format(l.Value.V, t.System(system))
 }
 
 func sources(list []rules.Basis) string {
