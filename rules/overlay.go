@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
+	"sync"
 
 	"github.com/BurntSushi/toml"
 
@@ -13,26 +14,67 @@ import (
 // overlay lays a fragment over a base design and takes keys or things away.
 // Tables are laid over by key, things by their id; a thing with a new id is
 // added; any other list takes the place of the base's.
-func overlay(base, with string, without []string) ([]byte, error) {
-	design, err := values("base design", base)
+func overlay(base *Base, with string, without []string) (string, error) {
+	design, err := base.values()
 	if err != nil {
-		return nil, err
+		return "", err
 	}
 	fragment, err := values("with", with)
 	if err != nil {
-		return nil, err
+		return "", err
 	}
 	layOver(design, fragment)
 	for _, path := range without {
 		if !remove(design, strings.Split(path, ".")) {
-			return nil, fmt.Errorf("without %q: the design does not hold it", path)
+			return "", fmt.Errorf("without %q: the design does not hold it", path)
 		}
 	}
 	var text bytes.Buffer
 	if err := toml.NewEncoder(&text).Encode(design); err != nil {
-		return nil, fmt.Errorf("the sample's design cannot be written: %w", err)
+		return "", fmt.Errorf("the sample's design cannot be written: %w", err)
 	}
-	return text.Bytes(), nil
+	return text.String(), nil
+}
+
+// parsed is a base design as values, read once for all samples.
+type parsed struct {
+	once   sync.Once
+	values map[string]any
+	err    error
+}
+
+// values gives the base design as plain values, which the caller may change.
+func (b *Base) values() (map[string]any, error) {
+	b.parsed.once.Do(func() { b.parsed.values, b.parsed.err = values("base design", b.Design) })
+	if b.parsed.err != nil {
+		return nil, b.parsed.err
+	}
+	return copied(b.parsed.values).(map[string]any), nil
+}
+
+// copied is a copy of a value that TOML can hold.
+func copied(value any) any {
+	switch v := value.(type) {
+	case map[string]any:
+		m := make(map[string]any, len(v))
+		for key, each := range v {
+			m[key] = copied(each)
+		}
+		return m
+	case []map[string]any:
+		list := make([]map[string]any, len(v))
+		for i, each := range v {
+			list[i] = copied(each).(map[string]any)
+		}
+		return list
+	case []any:
+		list := make([]any, len(v))
+		for i, each := range v {
+			list[i] = copied(each)
+		}
+		return list
+	}
+	return value
 }
 
 // values reads TOML as plain values, within the limits of package document.

@@ -79,6 +79,8 @@ type Base struct {
 	document.Ref `toml:"-"`
 
 	Design string `toml:"design,required"`
+
+	parsed parsed
 }
 
 // OwnSample is a sample of a rule of a parent pack: it shows what an override of

@@ -68,11 +68,11 @@ func (s Sample) design() (*design.Design, error) {
 	if base == nil {
 		return nil, fmt.Errorf("no base design %q", s.base()) // refused when the pack is loaded
 	}
-	text, err := overlay(base.Design, s.With, s.Without)
+	text, err := overlay(base, s.With, s.Without)
 	if err != nil {
 		return nil, err
 	}
-	d, problems := design.Load("sample", text)
+	d, problems := design.LoadKnown(text)
 	if len(problems) > 0 {
 		p := problems[0]
 		return nil, fmt.Errorf("the sample's design is invalid: %s: %s (line %d of base and changes put together)", p.Path, p.Message, p.Position.Line)

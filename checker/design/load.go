@@ -6,7 +6,16 @@ import "github.com/ventlint/ventlint/checker/document"
 // of keys and values, and of what they say together. With any mistake the
 // design is nil. The name of the file is for the caller's own messages.
 func Load(name string, source []byte) (*Design, []document.Problem) {
-	tree, problems := document.Parse(name, source)
+	return load(document.Parse(name, source))
+}
+
+// LoadKnown is Load for a text that the program has written itself from values: it
+// is known to be TOML.
+func LoadKnown(source string) (*Design, []document.Problem) {
+	return load(document.ParseKnown(source, ""))
+}
+
+func load(tree *document.Tree, problems []document.Problem) (*Design, []document.Problem) {
 	if tree == nil {
 		return nil, problems
 	}
