@@ -78,7 +78,7 @@ func outcomes(t *testing.T, packs []*rules.Effective, source string) map[string]
 
 func standardRules(t *testing.T) []*rules.Effective {
 	t.Helper()
-	shelf, err := loadPacks(standardPacks)
+	shelf, err := loadPacks(standardPacks, nil)
 	require.NoError(t, err)
 	return shelf.named
 }

@@ -15,7 +15,7 @@ import (
 
 // drawFlags are the choices of the draw command.
 type drawFlags struct {
-	packs  []string
+	asked  reviewFlags // what the review behind the drawing is asked
 	what   string
 	wall   string
 	output string
@@ -28,23 +28,29 @@ func drawCommand(m machine) *cobra.Command {
 		Short: "draw the plan or an elevation, with what a review found too near",
 		Long: `Reviews the design and draws its site plan, or one wall as seen from outside, to
 scale, as SVG: openings, sources, ground, the distances asked around intakes, and
-those found too short, under the numbers that a report gives them.`,
+those found too short, under the numbers that a report gives them. Packs that no
+flag names are those of ventlint.toml, as in a review.`,
 		Example: `  ventlint draw house.vent.toml --output plan.svg
   ventlint draw house.vent.toml --what elevation --wall north --output north.svg`,
 		Args: cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error { return draw(m, f, args[0]) },
+		RunE: func(c *cobra.Command, args []string) error { return draw(m, f, c.Flags().Changed, args[0]) },
 	}
 	flags := c.Flags()
 	flags.SortFlags = false
 	flags.StringVar(&f.what, "what", "plan", "what to draw: plan or elevation")
 	flags.StringVar(&f.wall, "wall", "", "id of the wall of an elevation")
 	flags.StringVar(&f.output, "output", "", "file to write; standard output when not given")
-	flags.StringArrayVar(&f.packs, "pack", nil, "rule pack, by id or file; may be repeated")
+	flags.StringArrayVar(&f.asked.packs, "pack", nil, "rule pack, by id or file; may be repeated")
+	f.asked.configuration.add(c)
 	return c
 }
 
-func draw(m machine, f drawFlags, path string) error {
-	if err := f.check(path); err != nil {
+func draw(m machine, f drawFlags, changed func(string) bool, path string) error {
+	err := f.check(path)
+	if err == nil {
+		err = f.asked.settle(m, changed, []string{path})
+	}
+	if err != nil {
 		return err
 	}
 	report, err := f.review(m, path)
@@ -84,11 +90,12 @@ func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	packs, err := loadPacks(f.packs)
+	packs, err := loadPacks(f.asked.packs, f.asked.packProblem)
 	if err != nil {
 		return nil, err
 	}
-	reports, failures := reviewAll(m, inputs, packs, reviewFlags{date: m.now().Format(time.DateOnly)})
+	f.asked.date = m.now().Format(time.DateOnly)
+	reports, failures := reviewAll(m, inputs, packs, f.asked)
 	if len(failures) > 0 {
 		form, err := reportfmt.Named("lines")
 		if err == nil {

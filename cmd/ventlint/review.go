@@ -2,8 +2,6 @@ package main
 
 import (
 	"fmt"
-	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -11,29 +9,18 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// reviewFlags are the choices of one review.
-type reviewFlags struct {
-	packs     []string
-	format    string
-	outputs   []string
-	failOn    string
-	baseline  string
-	failOnNew bool
-	date      string
-	color     string
-	stdinName string
-
-	ignoreVariances bool
-}
-
 func reviewCommand(m machine) *cobra.Command {
 	var f reviewFlags
 	c := &cobra.Command{
-		Use:   "review PATH...",
+		Use:   "review [PATH...]",
 		Short: "review designs and report what must be corrected",
 		Long: `Reviews each design (*.vent.toml) against its rule packs: those of --pack, else
 those that the design declares in project.codes, else irc-2021 and practice. A
 folder is searched for designs; "-" reads one from standard input.
+
+What no flag says is taken from ventlint.toml, which is looked for in this folder
+and those around it, up to the root of the repository. Its designs are reviewed
+where no path is given. "ventlint config" shows what is in force.
 
 The report goes to standard output in the form of --format. Each --output writes
 one more, to a file, whole or not at all. With --baseline, reports tell what is
@@ -47,26 +34,19 @@ exit code  0  nothing at or above the level of --fail-on
   ventlint review --format lines --fail-on warning designs/
   ventlint review --output sarif=out.sarif --output junit=out.xml designs/
   ventlint review --baseline accepted.json --fail-on-new designs/`,
-		RunE: func(_ *cobra.Command, paths []string) error { return review(m, f, paths) },
+		RunE: func(c *cobra.Command, paths []string) error { return review(m, f, c.Flags().Changed, paths) },
 	}
-	flags := c.Flags()
-	flags.SortFlags = false
-	flags.StringArrayVar(&f.packs, "pack", nil, "rule pack, by id or file; may be repeated")
-	flags.StringVar(&f.format, "format", "text", "form of the report: "+strings.Join(reportfmt.Names(), ", "))
-	flags.StringArrayVar(&f.outputs, "output", nil, "form and file of one more report, such as sarif=out.sarif; may be repeated")
-	flags.StringVar(&f.failOn, "fail-on", "error", "least level that gives exit code 1: error, warning or note")
-	flags.StringVar(&f.baseline, "baseline", "", "report of an earlier review to compare with")
-	flags.BoolVar(&f.failOnNew, "fail-on-new", false, "give exit code 1 only for what the baseline does not have")
-	flags.StringVar(&f.date, "date", "", "day of the review, YYYY-MM-DD; today when not given")
-	flags.StringVar(&f.color, "color", "auto", "colour in text on standard output: auto, always or never")
-	flags.BoolVar(&f.ignoreVariances, "ignore-variances", false, "judge as if the design recorded no variance")
-	flags.StringVar(&f.stdinName, "stdin-name", "standard-input.vent.toml", "name of the design read from standard input")
+	f.settings(c)
+	f.once(c)
 	return c
 }
 
 // review runs the main job: read, review, report.
-func review(m machine, f reviewFlags, paths []string) error {
-	if err := f.check(m, paths); err != nil {
+func review(m machine, f reviewFlags, changed func(string) bool, paths []string) error {
+	if err := f.settle(m, changed, paths); err != nil {
+		return err
+	}
+	if err := f.check(m); err != nil {
 		return err
 	}
 	reports, err := f.destinations()
@@ -77,14 +57,14 @@ func review(m machine, f reviewFlags, paths []string) error {
 	if err != nil {
 		return err
 	}
-	files, err := find(paths, f.stdinName)
+	files, err := find(f.paths, f.stdinName)
 	if err == nil {
 		err = reports.spare(files)
 	}
 	if err != nil {
 		return err
 	}
-	packs, err := loadPacks(f.packs)
+	packs, err := loadPacks(f.packs, f.packProblem)
 	if err != nil {
 		return err
 	}
@@ -97,49 +77,13 @@ func review(m machine, f reviewFlags, paths []string) error {
 
 // batch is what a run has to say beside its reviews.
 func (f *reviewFlags) batch(m machine) (reportfmt.Batch, error) {
-	baseline, err := readBaseline(f.baseline)
+	baseline, err := readBaseline(f.baseline, f.said("baseline"))
 	return reportfmt.Batch{
 		Baseline: baseline,
 		Gate:     reportfmt.Gate{Level: rules.Level(f.failOn), NewOnly: f.failOnNew},
 		Tool:     reportfmt.Tool{Name: "ventlint", Version: version()},
 		Options:  reportfmt.Options{Color: f.colour(m)},
 	}, err
-}
-
-func (f *reviewFlags) colour(m machine) bool {
-	return f.color == "always" || f.color == "auto" && m.terminal && m.getenv("NO_COLOR") == ""
-}
-
-// check refuses flags that mean nothing, before any work is done.
-func (f *reviewFlags) check(m machine, paths []string) error {
-	if len(paths) == 0 {
-		return fmt.Errorf("no design named, expected a file, a folder, or - for standard input")
-	}
-	if !oneOf(f.failOn, rules.Level("").Values()) {
-		return fmt.Errorf("--fail-on %q, expected error, warning or note", f.failOn)
-	}
-	if f.failOnNew && f.baseline == "" {
-		return fmt.Errorf("--fail-on-new tells nothing apart without --baseline, expected a report of an earlier review")
-	}
-	if f.date == "" {
-		f.date = m.now().Format(time.DateOnly)
-	}
-	if _, err := time.Parse(time.DateOnly, f.date); err != nil {
-		return fmt.Errorf("--date %q, expected a day such as 2026-03-31", f.date)
-	}
-	if !oneOf(f.color, []string{"auto", "always", "never"}) {
-		return fmt.Errorf("--color %q, expected auto, always or never", f.color)
-	}
-	return nil
-}
-
-func oneOf(word string, among []string) bool {
-	for _, w := range among {
-		if w == word {
-			return true
-		}
-	}
-	return false
 }
 
 // verdict turns what was found into the way the program ends.

@@ -23,12 +23,14 @@ type packShelf struct {
 	lock    sync.Mutex
 }
 
-func loadPacks(names []string) (*packShelf, error) {
+// loadPacks loads the packs of some names. told words what is wrong with one, by
+// its place in the list.
+func loadPacks(names []string, told func(int, error) error) (*packShelf, error) {
 	shelf := &packShelf{library: rules.NewReviewLibrary(readFile)}
-	for _, name := range names {
+	for i, name := range names {
 		pack, err := loadPack(shelf.library, name)
 		if err != nil {
-			return nil, err
+			return nil, told(i, err)
 		}
 		shelf.named = append(shelf.named, pack)
 	}
