@@ -82,7 +82,7 @@ func (b *building) close(r *reading, walls []*design.Wall) {
 		b.walls = append(b.walls, segment{b.area.corners[i], b.area.corners[next]})
 	}
 	b.slack = gap + skin + reach*1e-13
-	if b.signedArea() <= 0 {
+	if b.winding() < 0 {
 		r.fail("the walls run clockwise seen from above, expected counter-clockwise")
 		return
 	}
@@ -121,12 +121,14 @@ func (b *building) meeting() (first, second int, found bool) {
 	return 0, 0, false
 }
 
-func (b *building) signedArea() float64 {
+// winding is twice the area of the footprint, less than zero where its walls run
+// clockwise.
+func (b *building) winding() float64 {
 	sum, start := 0.0, b.walls[0].a
 	for _, w := range b.walls {
 		sum += turnOf(w.a.minus(start), w.b.minus(start))
 	}
-	return sum / 2
+	return sum
 }
 
 // findCorners keeps the corners that stick out: a tight string bends around no

@@ -129,12 +129,9 @@ func (c *course) length(x, slope []float64) float64 {
 	end := len(c.over) - 1
 	first := c.from.grow(from, fromSlope, l.from, s.withWay[1], s.withStart)
 	last := c.to.grow(to, toSlope, l.to, s.withWay[end+2], s.withEnd)
-	if end > 0 {
-		middle := l.middle.times(s.withWay[2])
-		first, last = first.minus(middle), last.plus(middle)
-	}
-	overSlope[0] += first.dot(c.over[0].half())
-	overSlope[end] += last.dot(c.over[end].half())
+	middle := l.middle.times(s.withWay[2]) // none over one wall
+	overSlope[0] = first.minus(middle).dot(c.over[0].half())
+	overSlope[end] += last.plus(middle).dot(c.over[end].half())
 	return s.length
 }
 

@@ -75,6 +75,47 @@ func TestMinimiseStopsWhereNothingLessIsLeft(t *testing.T) {
 	assert.LessOrEqual(t, steps, 4)
 }
 
+// The way out of a domain, by hand, from each of its blocks.
+func TestTheWayOutOfADomain(t *testing.T) {
+	d := domain{interval, unitDisc, interval}
+	for _, c := range []struct {
+		x, way []float64
+		far    float64
+	}{
+		{[]float64{0.5, 0.6, 0.8, -1}, []float64{0, 0, 0, 0}, 0},
+		{[]float64{-3, 0, 0, 0}, []float64{-1, 0, 0, 0}, 2},
+		{[]float64{0, 3, -4, 0}, []float64{0, 0.6, -0.8, 0}, 4},
+		{[]float64{0, 0.1, 0.1, 1.5}, []float64{0, 0, 0, 1}, 0.5},
+	} {
+		way := []float64{9, 9, 9, 9}
+		assert.InDelta(t, c.far, d.cut(c.x, way), 1e-15, "%v", c.x)
+		assert.InDeltaSlice(t, c.way, way, 1e-15, "%v", c.x)
+	}
+}
+
+// The least ellipsoid around a part of a ball has a centre and axes in closed form.
+// Source: Bland, Goldfarb and Todd 1981, The ellipsoid method, deep cuts; from memory.
+func TestTheLeastEllipsoidAroundAPartOfABall(t *testing.T) {
+	for _, n := range []int{2, 3, 5} {
+		for _, depth := range []float64{0, 0.25, 0.8} {
+			e, slope, size := newEllipsoid(n), make([]float64, n), math.Sqrt(float64(n))
+			slope[0] = 2
+			reach := e.reach(slope)
+			assert.InDelta(t, 2*size, reach, 1e-14)
+			e.cut(reach, depth)
+			k := float64(n)
+			across := math.Sqrt(k * k * (1 - depth*depth) / (k*k - 1))
+			along := across * math.Sqrt(1-2*(1+k*depth)/((k+1)*(1+depth)))
+			assert.InDelta(t, -size*(1+k*depth)/(k+1), e.centre[0], 1e-14)
+			assert.InDelta(t, size*along, e.stretch[0][0], 1e-14, "%d at %v", n, depth)
+			for i := 1; i < n; i++ {
+				assert.InDelta(t, size*across, e.stretch[i][i], 1e-14, "%d at %v", n, depth)
+				assert.Zero(t, e.centre[i])
+			}
+		}
+	}
+}
+
 // The slope that a course writes is how its length changes.
 func TestTheSlopeOfACourse(t *testing.T) {
 	d := newDice(42)

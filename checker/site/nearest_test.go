@@ -38,6 +38,7 @@ func TestNearestByHand(t *testing.T) {
 		{"point in a disc", point(vec{0.1, 0, 0}), disc{vec{}, up, 0.5}, 0},
 		{"point above and beside a disc", point(vec{4, 0, 4}), disc{vec{}, up, 1}, 5},
 		{"segment through a disc", segment{vec{0.2, 0, -1}, vec{0.2, 0.3, 1}}, disc{vec{}, up, 0.5}, 0},
+		{"segment through the middle of a disc", segment{vec{0, 0, -1}, vec{0, 0, 2}}, disc{vec{}, up, 0.5}, 0},
 		{"segment upright beside a disc", segment{vec{3, 0, -1}, vec{3, 0, 1}}, disc{vec{}, up, 1}, 2},
 		{"level segment over a disc", segment{vec{-9, 0.5, 3}, vec{9, 0.5, 3}}, disc{vec{}, up, 1}, 3},
 		{"level segment above and beside a disc", segment{vec{-9, 5, 3}, vec{9, 5, 3}}, disc{vec{}, up, 1}, 5},
@@ -80,6 +81,16 @@ func TestNearestByHand(t *testing.T) {
 			assert.InDelta(t, c.want, back.gap, 1e-12*max(1, c.want))
 			assert.InDelta(t, there.gap, there.to.minus(there.from).length(), 1e-9)
 		})
+	}
+}
+
+// Of discs that lie over each other, the two points lie in both.
+func TestDiscsOverEachOther(t *testing.T) {
+	large := onNorthWall(0, 0, 2)
+	for _, x := range []float64{0.3, 1.2, 1.8, 2.5, 2.9} {
+		small := disc{vec{x, 1, 0}, north, 1}
+		prove(t, large, small, large.to(small))
+		prove(t, small, large, small.to(large))
 	}
 }
 

@@ -54,12 +54,14 @@ func TestFootprintsThatNoStringCanGoAround(t *testing.T) {
 	flat[2].To = flat[2].From
 	crossed := footprint([][2]float64{{0, 0}, {12, 0}, {12, 8}, {6, -1}, {0, 8}}, 3)
 	folded := footprint([][2]float64{{0, 0}, {12, 0}, {12, 8}, {12, 4}, {0, 8}}, 3)
+	thin := footprint([][2]float64{{0, 0}, {8, 0}, {4, 0}}, 3)
 	a, b := source("a", ground(-1, 4, 0)), source("b", ground(13, 4, 0))
 	cases := map[string][]*design.Wall{
 		`the footprint has 2 walls, expected 3 or more that close`:                                    footprint(square, 3)[:2],
 		`the footprint does not close: wall "wall 1" ends 0.5 m from where wall "wall 2" begins`:      open,
 		`wall "wall 2" crosses or touches wall "wall 0", expected walls that meet at their ends only`: crossed,
 		`wall "wall 1" crosses or touches wall "wall 2", expected walls that meet at their ends only`: folded,
+		`wall "wall 0" crosses or touches wall "wall 1", expected walls that meet at their ends only`: thin,
 		`the walls run clockwise seen from above, expected counter-clockwise`:                         clockwise,
 		`the footprint has 204 walls, expected at most 200 to lead a string around`:                   long,
 		`wall "wall 2" has no length, expected two different points`:                                  flat,
