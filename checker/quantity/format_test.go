@@ -206,6 +206,7 @@ func TestFormatPair(t *testing.T) {
 		{0.65, 0.65, IP, "0.65", "0.65"},
 		{3, 4, IP, "3", "4"},
 		{"hrv", "erv", IP, "hrv", "erv"},
+		{"0.333", 1.0 / 3, IP, "0.333", "0.333"}, // a text has no more digits to show
 		{nil, Length(1), SI, "not given", "1000 mm"},
 		{true, false, IP, "yes", "no"},
 		{math.NaN(), math.NaN(), IP, "undetermined", "undetermined"},

@@ -65,6 +65,7 @@ func TestParseMistakes(t *testing.T) {
 		"1/2 cfm":  `"1/2 cfm" has a fraction, which only feet and inches take, write "0.5 cfm"`,
 		"1/0 in":   `"1/0 in" has a fraction that divides by zero, ` + anyQuantity,
 		"4 9/8 in": `"4 9/8 in" has a fraction "9/8" that is not less than one, ` + anyQuantity,
+		"12.5. ft": `"12.5. ft" has more than one point in its number, ` + anyQuantity,
 		"4 8/8 in": `"4 8/8 in" has a fraction "8/8" that is not less than one, ` + anyQuantity,
 		"1/h":      `"1/h" has the unknown unit "/h", ` + anyQuantity,
 		// insulation

@@ -59,7 +59,7 @@ func scanDecimal(s string) (text, rest string, wrong *slip) {
 		return "", "", noNumber(s)
 	case text != whole && decimals == "":
 		return "", "", slipf("has a point without decimals").instead(whole + after)
-	case strings.HasPrefix(after, ".") && startsNumber(after):
+	case strings.HasPrefix(after, "."):
 		return "", "", slipf("has more than one point in its number")
 	case strings.HasPrefix(after, ",") && startsNumber(after[1:]):
 		return "", "", commaSlip(s)
