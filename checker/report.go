@@ -19,6 +19,7 @@ type Report struct {
 	Figures     []Figure // computed, for the reader; the worksheet has them all
 	Assumptions []Assumption
 	Remarks     []Remark
+	Unreached   int // rules that were not asked of all their subjects: they, or the design, ask too much
 }
 
 // PackUsed names a pack of the review.

@@ -38,6 +38,9 @@ func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
 		results[i] = alike
 		w.fill(&results[i], rule, j)
 		w.results = append(w.results, &results[i])
+		if j.Cut {
+			w.report.Unreached++
+		}
 	}
 }
 

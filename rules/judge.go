@@ -3,6 +3,7 @@ package rules
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -20,14 +21,8 @@ type Judgement struct {
 	Message  string
 	Remedy   string
 	Reason   string // why the rule does not apply, is not due, or a person must judge
+	Cut      bool   // not all subjects were judged: the rule, or the design, asks too much
 }
-
-// The bounds of one rule on one design. They are far beyond what a house needs,
-// and keep a hostile pack from running on.
-const (
-	mostTuples = 50_000  // of subjects
-	mostSteps  = 300_000 // elements of lists and calls of functions
-)
 
 // Ask asks the rule of every subject that the design has. A rule that is not
 // due yet, or whose subjects the design does not have, gives one judgement that
@@ -36,10 +31,12 @@ func (c *Compiled) Ask(f *facts.Facts) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), scope: expression.NewScope(f, mostSteps)}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f)}
+	r.scope = expression.NewScope(f, r.steps())
 	r.over(nil)
+	f.Work += r.work()
 	if r.cut != "" {
-		r.found = append(r.found, Judgement{Outcome: Review, Message: r.cut, Reason: r.cut})
+		r.found = append(r.found, Judgement{Outcome: Review, Message: r.cut, Reason: r.cut, Cut: true})
 	}
 	if len(r.found) == 0 {
 		return []Judgement{{Outcome: NotApplicable, Reason: c.nothing()}}
@@ -86,6 +83,7 @@ type run struct {
 	scope *expression.Scope // of all subjects: its steps are those of the rule
 	found []Judgement
 	cut   string // why not all subjects were judged
+	budget
 }
 
 // over binds the rule's names one after the other; a later list may depend
@@ -109,25 +107,6 @@ func (r *run) over(bound []any) {
 			return
 		}
 	}
-}
-
-// one judges one tuple of subjects, and stops where the rule asks too much.
-func (r *run) one(bound []any) {
-	if len(r.found) == mostTuples {
-		r.cut = fmt.Sprintf("the rule ranges over more than %d combinations of things: a person must judge those beyond", mostTuples)
-		return
-	}
-	r.add(r.judge(bound))
-}
-
-func (r *run) add(j Judgement) {
-	if r.scope.Spent() {
-		r.cut = fmt.Sprintf("the rule takes more than %d steps on this design: a person must judge what was not reached", mostSteps)
-		if j.Outcome != Fail {
-			return
-		}
-	}
-	r.found = append(r.found, j)
 }
 
 // unknown is the judgement of a list that cannot be told.
@@ -227,18 +206,18 @@ func wanting(e expression.Explanation) Outcome {
 	return Review
 }
 
+// mostNamed is how many missing inputs a message names; the result has them all.
+const mostNamed = 50
+
 func saying(e expression.Explanation) string {
 	if len(e.Missing) == 0 {
 		return reason(e)
 	}
-	text := "needs "
-	for i, m := range distinct(e.Missing) {
-		if i > 0 {
-			text += ", "
-		}
-		text += m
+	names := distinct(e.Missing)
+	if more := len(names) - mostNamed; more > 0 {
+		names = append(names[:mostNamed:mostNamed], fmt.Sprintf("and %d more", more))
 	}
-	return text
+	return "needs " + strings.Join(names, ", ")
 }
 
 func distinct(missing []document.Missing) []string {
@@ -253,13 +232,4 @@ func distinct(missing []document.Missing) []string {
 	return names
 }
 
-func reason(e expression.Explanation) string {
-	text := ""
-	for i, u := range e.Undetermined {
-		if i > 0 {
-			text += "; "
-		}
-		text += u
-	}
-	return text
-}
+func reason(e expression.Explanation) string { return strings.Join(e.Undetermined, "; ") }

@@ -96,6 +96,9 @@ func verdict(m machine, batch reportfmt.Batch) error {
 		if r.Count().Decided() == 0 {
 			return fmt.Errorf("%s: no rule could be asked of this design: nothing was checked", r.File)
 		}
+		if r.Unreached > 0 {
+			return fmt.Errorf("%s: the design holds too much: %d rules were not asked of all that they range over", r.File, r.Unreached)
+		}
 	}
 	if batch.Blocked() {
 		return errFound

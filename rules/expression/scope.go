@@ -55,5 +55,8 @@ func (s *Scope) spend(steps int) error {
 // one ends with ErrSteps.
 func (s *Scope) Spent() bool { return s.fuel < 0 }
 
+// Left is how many steps all evaluations may still take together.
+func (s *Scope) Left() int { return max(s.fuel, 0) }
+
 // renewMachine drops the memory of a machine that has worked hard.
 func (s *Scope) renewMachine() { s.machine = vm.VM{MemoryBudget: memoryBudget} }

@@ -13,6 +13,7 @@ import (
 type Facts struct {
 	Design *design.Design
 	Site   *site.Site
+	Work   int // that judging the design has taken so far, as the judge counts it
 
 	computed map[string]any // results of lines
 	strings  map[[2]design.Placed]site.Measurement

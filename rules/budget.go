@@ -1,0 +1,74 @@
+package rules
+
+import (
+	"fmt"
+
+	"github.com/ventlint/ventlint/rules/expression"
+	"github.com/ventlint/ventlint/rules/facts"
+)
+
+// The bounds of one rule on one design. They are far beyond what a house needs,
+// and keep a hostile pack from running on.
+const (
+	mostTuples = 15_000  // of subjects
+	mostSteps  = 300_000 // elements of lists and calls of functions
+)
+
+// mostWork bounds all rules on one design together, so that neither a hostile design
+// nor a hostile pack takes all time and memory. A whole house under two packs takes
+// a tenth.
+const mostWork = 1_200_000
+
+// What is counted as work, as it takes time: a judgement, a step, and a key that was
+// read or a comparison that is told.
+const (
+	judgementWork = 50
+	stepWork      = 3
+	readWork      = 2
+)
+
+// budget is what one rule may spend.
+type budget struct {
+	left int // of the work of all rules
+	told int // work of what has been judged, without its steps
+}
+
+func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
+
+// steps are those that the scope of the rule may take.
+func (b *budget) steps() int { return max(1, min(mostSteps, b.left/stepWork)) }
+
+// work is what the rule has taken so far.
+func (r *run) work() int { return r.told + stepWork*(r.steps()-r.scope.Left()) }
+
+// one judges one tuple of subjects, and stops where the rule asks too much.
+func (r *run) one(bound []any) {
+	if len(r.found) == mostTuples {
+		r.cut = fmt.Sprintf("the rule ranges over more than %d combinations of things: a person must judge those beyond", mostTuples)
+		return
+	}
+	if r.work() >= r.left {
+		r.cut = tooMuch
+		return
+	}
+	r.add(r.judge(bound))
+}
+
+const tooMuch = "the design holds too much for all rules to be judged: a person must judge what was not reached"
+
+func (r *run) add(j Judgement) {
+	if r.scope.Spent() {
+		r.cut = tooMuch
+		if r.steps() == mostSteps {
+			r.cut = fmt.Sprintf("the rule takes more than %d steps on this design: a person must judge what was not reached", mostSteps)
+		}
+		if j.Outcome != Fail {
+			return
+		}
+	}
+	r.told += judgementWork
+	for _, e := range []*expression.Explanation{&j.When, &j.Require} {
+		r.told += readWork * (len(e.Reads) + len(e.Parts))
+	}
+	r.found = append(r.found, j)
+}
