@@ -30,8 +30,9 @@ type keyRead struct {
 
 // ask asks one rule.
 func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
+	units := rule.Rule.Topic.System(w.report.Units)
 	judged := rule.Ask(w.facts)
-	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, w.report.Units), measures: len(rule.Distances()) > 0}
+	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, units), measures: len(rule.Distances()) > 0}
 	alike.Advice = advice(rule, alike.Limits)
 	results := make([]Result, len(judged))
 	for i, j := range judged {
@@ -52,7 +53,7 @@ func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
 		r.Reasons = []string{j.Reason}
 	}
 	r.Reasons = append(r.Reasons, throughBuilding(w.facts, rule, j, w.report.Units)...)
-	r.Comparisons = comparisons(j, w.report.Units)
+	r.Comparisons = comparisons(j, rule.Rule.Topic.System(w.report.Units))
 	r.Missing = missing(j)
 	r.Inputs = w.inputs(r, j)
 	r.Stated = stated(w.facts, rule, j.Subjects)
