@@ -61,6 +61,25 @@ func TestUnevenWaysOfNextToNoAir(t *testing.T) {
 	}
 }
 
+// TestPowerLawsSideBySide by hand: what loses Q and what loses Q^2 together carry 4 + 2
+// m3/s at a loss of 4 Pa; both Q^2 and 4 Q^2 carry 2 + 1 m3/s at 4 Pa.
+func TestPowerLawsSideBySide(t *testing.T) {
+	for _, c := range []struct {
+		p              powers
+		total          float64
+		loss, exponent float64
+	}{
+		{powers{flow: []float64{1, 1}, loss: []float64{1, 1}, exponent: []float64{1, 2}}, 6, 4, 6 / (4.0/1 + 2.0/2)},
+		{powers{flow: []float64{3, 0.5}, loss: []float64{9, 1}, exponent: []float64{2, 2}}, 3, 4, 2},
+	} {
+		loss, exponent := c.p.parallel([]int{0, 1}, c.total)
+		assert.InEpsilon(t, c.loss, loss, 1e-12)
+		assert.InEpsilon(t, c.exponent, exponent, 1e-12)
+		loss, exponent = c.p.parallel([]int{1}, c.p.flow[1])
+		assert.Equal(t, [2]float64{c.p.loss[1], c.p.exponent[1]}, [2]float64{loss, exponent}, "alone")
+	}
+}
+
 // TestTheStartIsTheSameForEveryEnd also where an end lies behind the first run.
 func TestTheStartIsTheSameForEveryEnd(t *testing.T) {
 	s := newSystem(t, first(house(t)), second(house(t)))

@@ -55,7 +55,7 @@ func (p powers) series(i int, beyond, exponent float64) {
 // bends upward with that of the loss, so Newton's steps close in from above.
 func (p powers) parallel(branches []int, total float64) (loss, exponent float64) {
 	if i := branches[0]; len(branches) == 1 {
-		return p.loss[i] * math.Pow(total/p.flow[i], p.exponent[i]), p.exponent[i]
+		return p.loss[i], p.exponent[i] // at its own flow, since it carries all
 	}
 	loss = p.loss[branches[0]]
 	for range 100 {

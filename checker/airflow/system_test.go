@@ -192,6 +192,29 @@ func TestGrilleInTheSideOfATrunk(t *testing.T) {
 	assert.Greater(t, endOf(t, open, "hall").Flow, endOf(t, open, "room").Flow)
 }
 
+// TestLossesOfARunAddUp: those of its sections and of each stated one, at an end too.
+func TestLossesOfARunAddUp(t *testing.T) {
+	wide, narrow := pipe(t, "", "", "", 0.15, 3).Sections[0], pipe(t, "", "", "", 0.1, 2).Sections[0]
+	stated := []StatedLoss{{"filter", 10, 0.02, 1}, {"coil", 7, 0.02, 2}}
+	s := newSystem(t, []Run{{ID: "a", From: "unit", To: "x", Sections: []Section{wide, narrow}, Losses: stated}}, []End{{"x", stated}})
+	loss, err := s.Design(Flows{"x": 0.02})
+	require.NoError(t, err)
+	ducts := lossOf(t, StandardAir(), wide, 0.02).Total + lossOf(t, StandardAir(), narrow, 0.02).Total
+	run, _ := loss.Run("a")
+	assert.InDelta(t, float64(ducts+10+7), float64(run.Loss), 1e-12)
+	assert.InDelta(t, 10+7, float64(endOf(t, loss, "x").Loss), 1e-12)
+	assert.InDelta(t, float64(ducts+2*(10+7)), float64(loss.Pressure), 1e-12)
+}
+
+// TestTheFirstOfEqualPathsIsCritical: the choice does not depend on rounding.
+func TestTheFirstOfEqualPathsIsCritical(t *testing.T) {
+	s := newSystem(t, []Run{pipe(t, "a", "unit", "x", 0.1, 3), pipe(t, "b", "unit", "y", 0.1, 3)}, []End{{ID: "x"}, {ID: "y"}})
+	loss, err := s.Design(Flows{"x": 0.02, "y": 0.02})
+	require.NoError(t, err)
+	assert.Equal(t, "x", loss.Outlet.Critical)
+	assert.Zero(t, endOf(t, loss, "y").Damper)
+}
+
 func TestDampedKeepsProportions(t *testing.T) {
 	s := newSystem(t, first(house(t)), second(house(t)))
 	design, err := s.Design(houseFlows)
