@@ -62,6 +62,8 @@ func functions() []expression.Function {
 			Doc: "filters of a ventilator; not known where the design says nothing of them, none where it says filter = []"},
 		{Name: "hydraulic_diameter", Signature: "hydraulic_diameter(duct) length", Call: (*Facts).hydraulicDiameter,
 			Doc: "diameter of a round duct, four times area over perimeter of a rectangular one"},
+		{Name: "sections", Signature: "sections(duct) list of ducts", Call: (*Facts).run,
+			Doc: "sections that the same air passes one after the other, this one among them: to an end, the unit or a branching"},
 		{Name: "serves", Signature: "serves(opening) text", Call: (*Facts).serves,
 			Doc: "what the air of an opening passes, as people call it"},
 		{Name: "serves_kind", Signature: "serves_kind(opening) text", Call: (*Facts).servesKind,
