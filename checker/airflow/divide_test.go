@@ -82,7 +82,9 @@ func TestPowerLawsSideBySide(t *testing.T) {
 
 // TestTheStartIsTheSameForEveryEnd also where an end lies behind the first run.
 func TestTheStartIsTheSameForEveryEnd(t *testing.T) {
-	s := newSystem(t, first(house(t)), second(house(t)))
+	runs, ends := house(t)
+	require.Equal(t, "trunk", runs[1].ID)
+	s := newSystem(t, append(runs[1:], runs[0]), ends)
 	a := s.outlet.begin(0.06, nil)
 	for i, b := range s.outlet.branches {
 		if b.run < 0 {

@@ -51,15 +51,17 @@ func TestFittingsThatTheTableLacks(t *testing.T) {
 	}
 }
 
-// TestNumbersOfFittingsAreNotMisspelled: 46 is not a slip for 45 or 4, and 0 is no
-// angle of the table.
+// TestNumbersOfFittingsAreNotMisspelled: 46 is not a slip for 45 or 4, and 0 and 9
+// are no angles of the table.
 func TestNumbersOfFittingsAreNotMisspelled(t *testing.T) {
 	var unknown *UnknownFitting
 	_, err := FittingNamed("elbow 46")
 	require.ErrorAs(t, err, &unknown)
 	assert.Equal(t, "mitered elbow 90", unknown.Near[0], "the shortest name with an elbow")
-	_, err = FittingNamed("smooth elbow 0, r/D 1.5")
-	assert.ErrorAs(t, err, &unknown)
+	for _, angle := range []string{"0", "9"} {
+		_, err = FittingNamed("smooth elbow " + angle + ", r/D 1.5")
+		assert.ErrorAs(t, err, &unknown, angle)
+	}
 }
 
 // TestRemarksOfSmoothElbows: newer data are known for one radius.
