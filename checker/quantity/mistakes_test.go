@@ -46,6 +46,7 @@ func TestParseMistakes(t *testing.T) {
 		"1.234,5 m":       `"1.234,5 m" has a comma in its number, ` + anyQuantity,
 		// more than one number
 		"2 150 ft2":           `"2 150 ft2" has more than one number, ` + anyQuantity,
+		"⅜12 ft":              `"⅜12 ft" has more than one number, ` + anyQuantity,
 		"80-100 cfm":          `"80-100 cfm" has more than one number, ` + anyQuantity,
 		"1 m 20 cm":           `"1 m 20 cm" has "20 cm" after "1 m", ` + anyQuantity,
 		"1 h 30 min":          `"1 h 30 min" has "30 min" after "1 h", ` + anyQuantity,
