@@ -18,13 +18,13 @@ var (
 	// figures that none of these two packs asks for: of local packs, and of what
 	// is computed beside the rules
 	ofOtherPacks = paths(`dwelling.occupants dwelling.storeys dwelling.height dwelling.climate_zone
-		dwelling.summer_outdoor dwelling.summer_wet_bulb dwelling.winter_indoor dwelling.summer_indoor
-		dwelling.winter_humidity dwelling.summer_humidity dwelling.attached_share
+		dwelling.summer_outdoor dwelling.summer_wet_bulb dwelling.summer_indoor
+		dwelling.summer_humidity dwelling.attached_share
 		dwelling.leakage.flow_50 dwelling.leakage.air_changes_50 dwelling.leakage.exponent dwelling.leakage.basis
 		dwelling.leakage.weather_factor dwelling.leakage.weather_source
 		room.area room.height room.storey wall.height opening.labelled opening.discharges
 		source.fuel_input source.gas_pressure source.mechanical_draft
-		ventilator.rated_pressure ventilator.sensible_recovery ventilator.sensible_recovery_at
+		ventilator.rated_pressure ventilator.sensible_recovery_at
 		ventilator.latent_recovery ventilator.supply_fan[] ventilator.extract_fan[]
 		terminal.above_floor terminal.diameter duct.fitting[]
 		appliance.fuel_input appliance.pressure_limit`)
