@@ -26,6 +26,7 @@ func TestStories(t *testing.T) {
 		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"exits": exits, "houses": houses},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("DESIGNS", root+"/"+designs)
+			e.Setenv("SCHEMAS", root+"/rules/schema")
 			return os.CopyFS(e.WorkDir, os.DirFS("testdata/story"))
 		},
 	})

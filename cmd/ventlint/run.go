@@ -76,7 +76,7 @@ func commands(m machine) *cobra.Command {
 	root.SetHelpTemplate(helpText)
 	root.SetHelpCommand(helpCommand())
 	root.CompletionOptions.HiddenDefaultCmd = true
-	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), impactCommand(m), starterCommand(m), configCommand(m), versionCommand(m))
+	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), impactCommand(m), starterCommand(m), configCommand(m), schemaCommand(m), versionCommand(m))
 	return root
 }
 
