@@ -10,21 +10,21 @@ import (
 // The bounds of one rule on one design. They are far beyond what a house needs,
 // and keep a hostile pack from running on.
 const (
-	mostTuples = 15_000  // of subjects
-	mostSteps  = 300_000 // elements of lists and calls of functions
+	mostTuples = 8_000   // of subjects
+	mostSteps  = 200_000 // elements of lists and calls of functions
 )
 
 // mostWork bounds all rules on one design together, so that neither a hostile design
 // nor a hostile pack takes all time and memory. A whole house under two packs takes
 // a tenth.
-const mostWork = 1_200_000
+const mostWork = 650_000
 
 // What is counted as work, as it takes time: a judgement, a step, and a key that was
 // read or a comparison that is told.
 const (
 	judgementWork = 50
 	stepWork      = 3
-	readWork      = 2
+	readWork      = 4
 )
 
 // budget is what one rule may spend.

@@ -27,7 +27,7 @@ func check(d *Design) []document.Problem {
 		c.units = q.SI
 	}
 	for _, each := range []func(){
-		c.format, c.ids, c.links, c.references, c.ranges, c.walls, c.lines, c.places,
+		c.format, c.crowds, c.ids, c.links, c.references, c.ranges, c.walls, c.lines, c.places,
 		c.fittings, c.fans, c.running, c.ducts, c.climate, c.statedDistances, c.dates,
 	} {
 		each()
