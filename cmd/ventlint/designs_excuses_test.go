@@ -26,6 +26,8 @@ var (
 		source.fuel_input source.gas_pressure source.mechanical_draft
 		ventilator.rated_pressure ventilator.sensible_recovery_at
 		ventilator.latent_recovery ventilator.supply_fan[] ventilator.extract_fan[]
+		ventilator.low.fan_speed ventilator.boost.supply_fan[] ventilator.boost.extract_fan[]
+		ventilator.maximum.supply_fan[] ventilator.maximum.extract_fan[]
 		terminal.above_floor terminal.diameter duct.fitting[]
 		appliance.fuel_input appliance.pressure_limit`)
 
