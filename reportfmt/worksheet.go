@@ -51,10 +51,10 @@ func (p *page) worked(file string, l checker.WorkedLine) {
 	p.field("Source", subdued, l.Source)
 }
 
-// source tells where the design gives an input, or that a line above does.
+// source tells where the design gives an input, or that it is computed.
 func source(in checker.WorkedInput) string {
 	if in.Position == (document.Position{}) {
-		return " (above)"
+		return " (computed)"
 	}
 	return fmt.Sprintf(" (line %d, %s)", in.Position.Line, in.Key)
 }

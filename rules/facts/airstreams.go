@@ -164,7 +164,15 @@ func (f *Facts) externalLoss(unit *design.Ventilator, s side) result[q.Pressure]
 
 func (f *Facts) criticalEnd(unit *design.Ventilator, s side) result[string] {
 	line := Line{Name: s.name + " side, critical path leads to", Of: design.Label(unit), Formula: "the terminal whose way loses most", Source: lossSource}
-	return part(f, line, f.atDesign(unit, s), func(l *airflow.Losses) string { return s.indoorLoss(l).Critical })
+	return compute(f, line, func(w *working) func() (string, error) {
+		losses := fromWhole(w, f.atDesign(unit, s))
+		return func() (string, error) {
+			for _, end := range s.indoorLoss(losses).Ends {
+				w.take(Input{Name: "way of " + end.ID, Value: end.Sum})
+			}
+			return s.indoorLoss(losses).Critical, nil
+		}
+	})
 }
 
 // operation is where the fan of a side at a setting meets its ducts, dampers set for
@@ -254,6 +262,11 @@ func (f *Facts) damperLoss(terminal *design.Terminal) result[q.Pressure] {
 
 func (f *Facts) ductLines() []Line {
 	var lines []Line
+	if len(f.Design.Ventilators) > 0 {
+		for _, duct := range f.Design.Ducts {
+			lines = append(lines, *f.ductLoss(duct).line)
+		}
+	}
 	for _, unit := range f.Design.Ventilators {
 		for _, s := range sides(unit) {
 			lines = append(lines, *f.externalLoss(unit, s).line, *f.criticalEnd(unit, s).line)

@@ -176,6 +176,18 @@ func (f *Facts) heatRecovered(unit *design.Ventilator) result[q.Power] {
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Power { return x.Heat })
 }
 
+func (f *Facts) dryExhaust(unit *design.Ventilator) result[q.Temperature] {
+	line := Line{Name: "exhaust air at winter design", Of: design.Label(unit),
+		Formula: "indoor - effectiveness x (smaller flow / extract flow) x (indoor - outdoor air before the core); heat of condensation left out", Source: "definition of effectiveness"}
+	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Temperature { return x.DryExhaust })
+}
+
+func (f *Facts) moistureRecovered(unit *design.Ventilator) result[q.Mass] {
+	line := Line{Name: "moisture recovered in an hour at winter design", Of: design.Label(unit),
+		Formula: "dry air in the supply flow x rise of its humidity ratio in the core x 1 h", Source: "water balance of the core"}
+	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Mass { return q.Mass(x.Moisture * secondsPerHour) })
+}
+
 func (f *Facts) condenses(unit *design.Ventilator) result[bool] {
 	line := Line{Name: "water condenses in the core at winter design", Of: design.Label(unit),
 		Formula: "a stream would leave above saturation", Source: "balances of heat and moisture"}

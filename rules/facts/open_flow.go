@@ -43,6 +43,7 @@ func (f *Facts) openFlow(terminal *design.Terminal) result[q.Flow] {
 		return func() (q.Flow, error) {
 			for _, e := range ends {
 				if e.ID == terminal.ID {
+					w.take(Input{Name: "loss of this way at that flow", Value: e.Sum})
 					return e.Flow, nil
 				}
 			}

@@ -13,6 +13,7 @@ func (f *Facts) Worksheet() []Section {
 	for _, s := range []Section{
 		{"Rates", f.rateLines()},
 		{"Air delivered", f.deliveryLines()},
+		{"Distances of intakes", f.distanceLines()},
 		{"Ducts and fans", f.ductLines()},
 		{"House pressure and infiltration", f.pressureLines()},
 		{"Moist air and the core", f.coreLines()},
@@ -54,7 +55,7 @@ func (f *Facts) coreLines() []Line {
 		if preheats(unit) {
 			lines = append(lines, *f.preheatPower(unit).line)
 		}
-		lines = append(lines, *f.supplyTemperature(unit, winter).line, *f.heatRecovered(unit).line,
+		lines = append(lines, *f.supplyTemperature(unit, winter).line, *f.dryExhaust(unit).line, *f.heatRecovered(unit).line, *f.moistureRecovered(unit).line,
 			*f.condenses(unit).line, *f.frostOnset(unit).line, *f.frostMargin(unit).line, *f.supplyTemperature(unit, summer).line)
 	}
 	return lines
