@@ -14,13 +14,14 @@ type Request struct {
 	Packs           []*rules.Effective
 	Date            string // day of the review, YYYY-MM-DD
 	IgnoreVariances bool   // judge as if the design recorded none
+	Brief           bool   // results tell no inputs, and those that ask nothing no comparisons: for reports that show none
 }
 
 // Review asks every rule of the packs of a design. It always gives a report: a
 // pack that cannot be used is refused when it is loaded, a design when it is read.
 func Review(d *design.Design, q Request) *Report {
 	r := &Report{File: q.File, Design: d, Units: systemOf(d), Date: q.Date}
-	w := &reviewing{report: r, facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
+	w := &reviewing{report: r, brief: q.Brief, facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 	for _, pack := range outermost(q.Packs) {
 		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
 		for _, rule := range pack.Rules {

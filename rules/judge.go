@@ -3,6 +3,7 @@ package rules
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -27,11 +28,17 @@ type Judgement struct {
 // Ask asks the rule of every subject that the design has. A rule that is not
 // due yet, or whose subjects the design does not have, gives one judgement that
 // says so.
-func (c *Compiled) Ask(f *facts.Facts) []Judgement {
+func (c *Compiled) Ask(f *facts.Facts) []Judgement { return c.ask(f, false) }
+
+// AskBriefly is Ask without the reasons of what asks nothing of the designer: a
+// condition that decides by being met or not comes with its truth alone.
+func (c *Compiled) AskBriefly(f *facts.Facts) []Judgement { return c.ask(f, true) }
+
+func (c *Compiled) ask(f *facts.Facts, briefly bool) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f)}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f), briefly: briefly, lists: make([][]any, len(c.each))}
 	r.scope = expression.NewScope(f, r.steps())
 	r.over(nil)
 	f.Work += r.work()
@@ -81,8 +88,11 @@ type run struct {
 	rule  *Compiled
 	units quantity.System
 	scope *expression.Scope // of all subjects: its steps are those of the rule
+	lists [][]any           // those that are the same for all subjects; nil: not asked for yet
 	found []Judgement
 	cut   string // why not all subjects were judged
+
+	briefly bool // what asks nothing of the designer is not explained
 	budget
 }
 
@@ -94,19 +104,41 @@ func (r *run) over(bound []any) {
 		r.one(bound)
 		return
 	}
-	items, err := r.rule.each[len(bound)].list.Items(r.scope)
+	items, err := r.items(len(bound))
 	if err != nil {
 		r.add(r.unknown(bound, err))
 		return
 	}
-	if r.found == nil {
-		r.found = make([]Judgement, 0, len(items))
-	}
+	r.room(len(bound), len(items))
 	for _, item := range items {
 		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
 			return
 		}
 	}
+}
+
+// room makes room for the judgements of the items of the last name.
+func (r *run) room(name, items int) {
+	if name == len(r.rule.each)-1 && cap(r.found)-len(r.found) < items {
+		tuples := items
+		for _, list := range r.lists[:name] {
+			tuples *= max(1, len(list))
+		}
+		r.found = slices.Grow(r.found, min(tuples, mostTuples))
+	}
+}
+
+// items gives the things of one name of the rule.
+func (r *run) items(name int) ([]any, error) {
+	list := r.rule.each[name].list
+	if r.lists[name] != nil {
+		return r.lists[name], nil
+	}
+	items, err := list.Items(r.scope)
+	if list.Fixed() {
+		r.lists[name] = items
+	}
+	return items, err
 }
 
 // unknown is the judgement of a list that cannot be told.
@@ -121,7 +153,7 @@ func (r *run) judge(bound []any) Judgement {
 	j := Judgement{Subjects: bound}
 	scope := r.scope
 	if r.rule.when != nil {
-		j.When = explain(r.rule.when, scope)
+		j.When = explain(r.rule.when, scope, r.briefly, r.briefly)
 		if j.When.Truth == expression.False {
 			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
 			return j
@@ -129,7 +161,7 @@ func (r *run) judge(bound []any) Judgement {
 	} else {
 		j.When.Truth = expression.True
 	}
-	j.Require = explain(r.rule.require, scope)
+	j.Require = explain(r.rule.require, scope, r.briefly, false)
 	switch {
 	case j.Require.Truth == expression.True:
 		j.Outcome = Pass
@@ -144,9 +176,12 @@ func (r *run) judge(bound []any) Judgement {
 }
 
 // explain turns an evaluation that had to stop into an unknown: a person must
-// judge what the program could not.
-func explain(c *expression.Condition, scope *expression.Scope) expression.Explanation {
-	e, err := c.Explain(scope)
+// judge what the program could not. Where it is met, or not met, may be clear
+// without reasons.
+func explain(c *expression.Condition, scope *expression.Scope, met, unmet bool) expression.Explanation {
+	e, err := c.ExplainUnless(scope, func(t expression.Truth) bool {
+		return t == expression.True && met || t == expression.False && unmet
+	})
 	if err != nil {
 		return unknown(err)
 	}
@@ -183,7 +218,7 @@ func (r *run) fail(j *Judgement) {
 // leaves tells whether the rule leaves this failure to a person: its judge_when
 // holds. Where that is not known, the failure stands.
 func (r *run) leaves() bool {
-	return r.rule.judging != nil && explain(r.rule.judging, r.scope).Truth == expression.True
+	return r.rule.judging != nil && explain(r.rule.judging, r.scope, true, true).Truth == expression.True
 }
 
 // join adds what an unknown condition and an unknown requirement lack.

@@ -67,3 +67,27 @@ func TestReviewLibraryRefusesTheSame(t *testing.T) {
 		assert.EqualError(t, got, want.Error(), file)
 	}
 }
+
+// What is asked briefly comes out the same; only what asks nothing of the designer
+// comes without its reasons.
+func TestAskedBriefly(t *testing.T) {
+	source, err := os.ReadFile("../testdata/designs/faults/alder-court-faults.vent.toml")
+	require.NoError(t, err)
+	house, problems := design.Load("house", source)
+	require.Empty(t, problems)
+	bare := 0
+	for _, rule := range builtIn(t, "irc-2021").Rules {
+		full, brief := rule.Ask(facts.Of(house)), rule.AskBriefly(facts.Of(house))
+		require.Len(t, brief, len(full), rule.ID)
+		for i := range full {
+			if o := brief[i].Outcome; o == rules.Pass || o == rules.NotApplicable {
+				bare++
+				assert.Empty(t, brief[i].Require.Reads, rule.ID)
+				full[i].When, full[i].Require = brief[i].When, brief[i].Require
+			}
+			full[i].When.Reads, full[i].When.Parts = brief[i].When.Reads, brief[i].When.Parts
+			assert.Equal(t, full[i], brief[i], rule.ID)
+		}
+	}
+	assert.Positive(t, bare)
+}

@@ -46,6 +46,16 @@ func (f *reviewFlags) destinations() (destinations, error) {
 	return d, nil
 }
 
+// brief tells whether no report shows what a result that asks nothing rests on.
+func (d destinations) brief() bool {
+	for _, file := range d.files {
+		if !reportfmt.Brief(file.form) {
+			return false
+		}
+	}
+	return reportfmt.Brief(d.shown)
+}
+
 // spare refuses to write a report over a design that is reviewed.
 func (d destinations) spare(inputs []input) error {
 	for _, file := range d.files {

@@ -68,6 +68,7 @@ func review(m machine, f reviewFlags, changed func(string) bool, paths []string)
 	if err != nil {
 		return err
 	}
+	f.brief = reports.brief()
 	batch.Reports, batch.Failures = reviewAll(m, files, packs, f)
 	if err := reports.write(m, batch); err != nil {
 		return err

@@ -29,6 +29,7 @@ type reviewFlags struct {
 	stdinName string
 
 	ignoreVariances bool
+	brief           bool // no report shows what passes rest on
 
 	configuration configFlags
 	file          *config.Config // nil: none

@@ -10,8 +10,9 @@ import (
 // compiled is a checked expression.
 type compiled struct {
 	*source
-	root  term
-	label func(thing any) string // may be nil
+	root     term
+	label    func(thing any) string // may be nil
+	subjects bool                   // it names one
 }
 
 // compiler settles the names and types of one expression. It stops at the first
@@ -23,6 +24,7 @@ type compiler struct {
 	loops    []shape    // of the elements of the loops around
 	lets     []*binding // around
 	slots    int
+	subjects bool // one was named
 }
 
 // compile checks an expression.
@@ -46,7 +48,8 @@ func (l *Language) compile(text string, n Names) (c compiled, err error) {
 		return compiled{}, mistake
 	}
 	check := &compiler{language: l, names: n, source: src}
-	return compiled{src, check.term(node), l.label}, nil
+	root := check.term(node)
+	return compiled{src, root, l.label, check.subjects}, nil
 }
 
 // mistakeOf reads what a compilation panicked with; anything but a mistake is a

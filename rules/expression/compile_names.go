@@ -63,6 +63,7 @@ func (c *compiler) subject(at span, index int, v Variable) term {
 	get := &operation{name: v.Name, result: kind, scoped: true, certain: true, call: func(args ...any) (any, error) {
 		return args[0].(*Scope).Subjects[index], nil
 	}}
+	c.subjects = true
 	return &application{part: part{at, kind}, operation: get}
 }
 

@@ -78,8 +78,21 @@ func (c *Condition) Truth(s *Scope) (Truth, error) {
 // Explain evaluates the condition and says why it came out as it did. The
 // errors are those of Truth.
 func (c *Condition) Explain(s *Scope) (Explanation, error) {
+	return c.ExplainUnless(s, func(Truth) bool { return false })
+}
+
+// ExplainUnless is Explain where a truth that is clear by itself needs no reasons:
+// it comes alone, for less work.
+func (c *Condition) ExplainUnless(s *Scope, clear func(Truth) bool) (Explanation, error) {
 	if err := s.begin(); err != nil {
 		return Explanation{}, err
+	}
+	if clear(True) || clear(False) {
+		fuel := s.fuel
+		if v, err := c.judge(s, false); err == nil && clear(v.truth) {
+			return Explanation{Truth: v.truth}, nil
+		}
+		s.fuel = fuel // to explain costs no more than once
 	}
 	v, err := c.judge(s, true)
 	if err != nil {

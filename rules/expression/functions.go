@@ -61,6 +61,10 @@ func accepts(parameter reflect.Type, s shape) bool {
 
 // caller makes the operation of a function.
 func caller(name string, f reflect.Value, convert converter) func(args ...any) (any, error) {
+	parameters := make([]reflect.Type, f.Type().NumIn())
+	for i := range parameters {
+		parameters[i] = f.Type().In(i)
+	}
 	return func(args ...any) (any, error) {
 		scope := args[0].(*Scope)
 		if err := scope.spend(1); err != nil {
@@ -69,7 +73,7 @@ func caller(name string, f reflect.Value, convert converter) func(args ...any) (
 		in := make([]reflect.Value, len(args))
 		in[0] = reflect.ValueOf(scope.facts)
 		for i, arg := range args[1:] {
-			in[i+1] = fit(arg, f.Type().In(i+1))
+			in[i+1] = fit(arg, parameters[i+1])
 		}
 		out := f.Call(in)
 		if err, _ := out[1].Interface().(error); err != nil {

@@ -26,6 +26,9 @@ func (l *Language) List(text string, n Names) (*List, error) {
 	return &List{c}, nil
 }
 
+// Fixed tells whether the things are the same whatever the subjects are.
+func (l *List) Fixed() bool { return !l.subjects }
+
 // Elem is the type of the things.
 func (l *List) Elem() reflect.Type { return l.root.shape().elem.goType }
 

@@ -12,17 +12,22 @@ func pileOf[T any](items ...T) *pile[T] { return &pile[T]{items: items} }
 
 // together lays piles together; nil ones are empty.
 func together[T any](piles ...*pile[T]) *pile[T] {
-	var full []*pile[T]
+	var last *pile[T]
+	count := 0
+	for _, p := range piles {
+		if p != nil {
+			last = p
+			count++
+		}
+	}
+	if count <= 1 {
+		return last
+	}
+	full := make([]*pile[T], 0, count)
 	for _, p := range piles {
 		if p != nil {
 			full = append(full, p)
 		}
-	}
-	switch len(full) {
-	case 0:
-		return nil
-	case 1:
-		return full[0]
 	}
 	return &pile[T]{piles: full}
 }

@@ -79,12 +79,17 @@ type stopped struct{ err error }
 // perform does an operation whose arguments are known.
 func (r *run) perform(t term, op *operation, args ...any) result {
 	if op.scoped {
-		args = append([]any{r.scope}, args...)
+		args = append(append(make([]any, 0, len(args)+1), r.scope), args...)
 	}
 	v, err := op.call(args...)
 	if err == nil {
 		return known(v)
 	}
+	return r.lacking(t, op, err)
+}
+
+// lacking is the result of an operation that gave an error.
+func (r *run) lacking(t term, op *operation, err error) result {
 	lacks := lacksOf(err)
 	if lacks == nil {
 		panic(stopped{err})
@@ -120,11 +125,14 @@ func lacksOf(err error) *pile[lack] {
 // all evaluates terms; the lacks of all of them come together.
 func (r *run) all(terms ...term) ([]any, *pile[lack]) {
 	values := make([]any, len(terms))
-	var lacks []*pile[lack]
+	var few [4]*pile[lack]
+	lacks := few[:0]
 	for i, t := range terms {
 		v := t.value(r)
 		values[i] = v.value
-		lacks = append(lacks, v.lacks)
+		if v.lacks != nil {
+			lacks = append(lacks, v.lacks)
+		}
 	}
 	return values, together(lacks...)
 }

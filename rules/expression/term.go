@@ -40,11 +40,16 @@ func (r *run) judge(t term) verdict {
 func (r *run) whole(t term, f func() result) verdict {
 	var v result
 	reads := r.apart(func() { v = r.plainly(f) })
-	truth := Unknown
-	if v.lacks == nil {
-		truth = truthOf(v.value.(bool))
-	}
+	truth := v.truth()
 	return verdict{truth: truth, parts: r.state(statement{term: t, truth: truth, left: v.value, lacks: v.lacks, reads: reads}), lacks: v.lacks}
+}
+
+// truth is that of a result that is true or false.
+func (v result) truth() Truth {
+	if v.lacks != nil {
+		return Unknown
+	}
+	return truthOf(v.value.(bool))
 }
 
 func truthOf(b bool) Truth {

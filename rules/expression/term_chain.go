@@ -80,7 +80,11 @@ func (c chain) walk(r *run) (value any, ok bool, lacks *pile[lack]) {
 	if start.lacks != nil {
 		return nil, false, start.lacks
 	}
-	value, ok = c.follow(start.value, func(thing any, m *member) { r.read(m.owner.refOf(thing), m.key) })
+	var note func(thing any, m *member)
+	if r.reads != nil {
+		note = func(thing any, m *member) { r.read(m.owner.refOf(thing), m.key) }
+	}
+	value, ok = c.follow(start.value, note)
 	return value, ok, nil
 }
 

@@ -22,22 +22,29 @@ func (t *comparison) lower(l *lowering) ast.Node {
 func (t *comparison) value(r *run) result { return t.judge(r).result() }
 
 func (t *comparison) judge(r *run) verdict {
+	if !r.explaining && r.reads == nil {
+		_, _, outcome := t.sides(r)
+		return verdict{truth: outcome.truth(), lacks: outcome.lacks}
+	}
 	var left, right, outcome result
 	reads := r.apart(func() {
 		outcome = r.plainly(func() result {
-			left, right = t.left.value(r), t.right.value(r)
-			if lacks := together(left.lacks, right.lacks); lacks != nil {
-				return result{lacks: lacks}
-			}
-			return r.perform(t, t.operation, left.value, right.value)
+			left, right, outcome = t.sides(r)
+			return outcome
 		})
 	})
-	truth := Unknown
-	if outcome.lacks == nil {
-		truth = truthOf(outcome.value.(bool))
-	}
+	truth := outcome.truth()
 	parts := r.state(statement{term: t, symbol: t.symbol, truth: truth, left: left.value, right: right.value, lacks: outcome.lacks, reads: reads})
 	return verdict{truth: truth, parts: parts, lacks: outcome.lacks}
+}
+
+// sides evaluates and compares both sides.
+func (t *comparison) sides(r *run) (left, right, outcome result) {
+	left, right = t.left.value(r), t.right.value(r)
+	if lacks := together(left.lacks, right.lacks); lacks != nil {
+		return left, right, result{lacks: lacks}
+	}
+	return left, right, r.perform(t, t.operation, left.value, right.value)
 }
 
 // opposites are the operators that hold exactly where the others do not.

@@ -26,8 +26,14 @@ func (t *field) value(r *run) result {
 	if of.lacks != nil {
 		return of
 	}
-	r.read(t.member.owner.refOf(of.value), t.member.key)
-	v := r.perform(t, t.read, of.value)
+	if r.reads != nil {
+		r.read(t.member.owner.refOf(of.value), t.member.key)
+	}
+	content, err := t.member.read(of.value)
+	if err == nil {
+		return known(content)
+	}
+	v := r.lacking(t, t.read, err)
 	if v.lacks != nil && r.label != nil {
 		v.lacks.items[0].missing.Thing = r.label(of.value)
 	}

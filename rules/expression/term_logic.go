@@ -34,29 +34,35 @@ func decide(decides Truth, of []verdict) verdict {
 			result = v.truth
 		}
 	}
-	var agreeing []verdict
-	for _, v := range of {
-		if v.truth == result {
-			agreeing = append(agreeing, v)
-		}
-	}
-	return joined(result, agreeing...)
+	return resting(result, of, func(v *verdict) bool { return v.truth == result })
 }
 
 // joined is a truth that rests on several verdicts.
 func joined(truth Truth, of ...verdict) verdict {
+	return resting(truth, of, func(*verdict) bool { return true })
+}
+
+// resting is a truth that rests on some of several verdicts.
+func resting(truth Truth, of []verdict, counts func(*verdict) bool) verdict {
 	v := verdict{truth: truth}
-	var parts []*pile[statement]
-	var reads []*pile[Read]
-	var lacks []*pile[lack]
-	for _, each := range of {
-		parts, reads, lacks = append(parts, each.parts), append(reads, each.reads), append(lacks, each.lacks)
-	}
-	v.parts, v.reads = together(parts...), together(reads...)
+	v.parts = laid(of, counts, func(v *verdict) *pile[statement] { return v.parts })
+	v.reads = laid(of, counts, func(v *verdict) *pile[Read] { return v.reads })
 	if truth == Unknown {
-		v.lacks = together(lacks...)
+		v.lacks = laid(of, counts, func(v *verdict) *pile[lack] { return v.lacks })
 	}
 	return v
+}
+
+// laid lays one pile of each verdict together.
+func laid[T any](of []verdict, counts func(*verdict) bool, pick func(*verdict) *pile[T]) *pile[T] {
+	var few [4]*pile[T]
+	piles := few[:0]
+	for i := range of {
+		if p := pick(&of[i]); p != nil && counts(&of[i]) {
+			piles = append(piles, p)
+		}
+	}
+	return together(piles...)
 }
 
 // negation is `not`.
