@@ -62,6 +62,26 @@ func TestShippedFilesConform(t *testing.T) {
 	}
 }
 
+// What is copied elsewhere, starters and stories, names no schema: a relative path
+// would lead nowhere.
+func TestShippedFilesNameTheirSchema(t *testing.T) {
+	for name, patterns := range shipped {
+		for _, file := range matching(t, patterns...) {
+			if strings.Contains(file, "cmd/ventlint/") {
+				continue
+			}
+			folder, err := filepath.Abs(filepath.Dir(file))
+			require.NoError(t, err)
+			target, err := filepath.Abs(name + suffix)
+			require.NoError(t, err)
+			way, err := filepath.Rel(folder, target)
+			require.NoError(t, err)
+			first, _, _ := strings.Cut(read(t, file), "\n")
+			require.Equal(t, "#:schema "+filepath.ToSlash(way), first, "the first line of %s", file)
+		}
+	}
+}
+
 // The mistakes of these designs are in what their parts say together, or in
 // figures, which no schema can tell.
 var beyondSchemas = map[string]bool{

@@ -31,9 +31,9 @@ SAME = {"ACH", "%", "W", "sone", "d", "min"}
 NUMBER = r"-?[0-9.]+(?:/[0-9]+)?"
 
 HEAD = """\
-# House at Alder Court in SI units: the design of alder-court.vent.toml with every
-# quantity turned exactly into SI. It must get the same outcomes.
-# All of it is invented: the county, the lot, the house and its equipment.
+#:schema ../../../rules/schema/design.schema.json
+# House at Alder Court in SI units, all of it invented: alder-court.vent.toml with
+# every quantity turned exactly into SI. It must get the same outcomes.
 """
 
 
