@@ -42,6 +42,12 @@ func TestFacingAWallIsAMatterOfDepth(t *testing.T) {
 	assert.False(t, b.faces(short, vec{100 - 2*skin, 0.05, 0}))
 }
 
+// Far from its origin a plan holds fewer digits behind the point, and walls more slack.
+func TestSlackGrowsWithTheNumbersOfAPlan(t *testing.T) {
+	far := footprint([][2]float64{{9e6, 0}, {9e6 + 12, 0}, {9e6 + 12, 8}, {9e6, 8}}, 3)
+	assert.InDelta(t, skin+0.9e-6, built(t, far).slack, 1e-8)
+}
+
 // A disc on a wall can be laid flat beside a corner in line with the wall and beyond
 // the disc, and nowhere else.
 func TestDiscsThatCannotBeLaidFlat(t *testing.T) {

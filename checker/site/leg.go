@@ -93,11 +93,11 @@ func straightTo(from, to vec) (float64, vec) {
 // grows with the place that the leg reaches.
 func (l leg) grow(x, slope []float64, r reached, withWay, withHeight float64) vec {
 	if l.end.round {
-		slope[0] += withWay * r.rate
+		slope[0] = withWay * r.rate
 	}
 	if len(x) > 0 {
 		_, climb := l.end.height(x)
-		slope[len(x)-1] += withHeight * climb
+		slope[len(x)-1] = withHeight * climb
 	}
 	return r.arriving.times(withWay)
 }
