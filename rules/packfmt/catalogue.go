@@ -2,7 +2,6 @@ package packfmt
 
 import (
 	"fmt"
-	"io"
 	"maps"
 	"slices"
 	"strings"
@@ -10,32 +9,49 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// Catalogue writes the rules of some packs: each rule with the pack that it
-// stands in, and once more where another pack alters what it asks.
-func Catalogue(w io.Writer, packs []*rules.Effective) error {
+// Catalogue writes the rules of some packs as pages, by the names of their files:
+// CATALOGUE.md lists packs and rules, and catalogue/ID.md holds those of a pack that
+// are its own or that it alters.
+func Catalogue(packs []*rules.Effective) map[string][]byte {
+	pages := map[string][]byte{"CATALOGUE.md": index(packs)}
+	for _, e := range packs {
+		pages["catalogue/"+e.Head.ID+".md"] = chapter(e, packs)
+	}
+	return pages
+}
+
+// index lists all packs, and all rules in the order of their ids.
+func index(packs []*rules.Effective) []byte {
 	p := &page{}
 	p.line("# Catalogue of rules\n\nWritten from the packs in `rules/packs/` by `go test ./rules/packfmt -update`; not edited by hand.\n")
 	p.line("Each figure tells how its writer knows it: \\[seen\\] in a public copy, \\[secondary\\] in a document that\nquotes the text, \\[memory\\], common \\[practice\\] without a source, or \\[derived\\] by arithmetic. Locally\nadopted codes decide.\n")
-	p.line("| pack | rules | of its own | altered | only cited anew | title |\n|---|---|---|---|---|---|")
+	p.line("| pack | title | extends | rules | own | altered |\n|---|---|---|---|---|---|")
+	type entry struct {
+		rule *rules.Compiled
+		pack string
+	}
+	var all []entry
 	for _, e := range packs {
 		c := partsOf(e)
-		p.line("| [%s](#%s) | %d | %d | %d | %d | %s |", e.Head.ID, e.Head.ID, len(e.Rules), len(c.own), len(c.altered), len(c.cited), cell(title(e)))
+		p.line("| [%s](catalogue/%s.md) | %s | %s | %d | %d | %d |", e.Head.ID, e.Head.ID, cell(title(e)), strings.Join(e.Head.Extends, ", "), len(e.Rules), len(c.own), len(c.altered))
+		for _, r := range c.own {
+			all = append(all, entry{r, e.Head.ID})
+		}
 	}
-	for _, e := range packs {
-		p.section(e, packs)
+	slices.SortFunc(all, func(a, b entry) int { return strings.Compare(a.rule.ID, b.rule.ID) })
+	p.line("\n| rule | what it is about | topic | pack |\n|---|---|---|---|")
+	for _, r := range all {
+		p.line("| [`%s`](catalogue/%s.md#%s) | %s | %s | `%s` |", r.rule.ID, r.pack, r.rule.ID, cell(r.rule.Title), r.rule.Topic, r.pack)
 	}
-	_, err := io.WriteString(w, p.b.String())
-	return err
-}
-
-func title(e *rules.Effective) string {
-	return strings.TrimSpace(e.Head.Title + " " + e.Head.Edition)
+	return p.text()
 }
 
 // parts are the rules of a pack by what it does to them.
-type parts struct{ own, altered, cited []*rules.Compiled }
+type parts struct {
+	own, altered, cited []*rules.Compiled
+	same                int // taken over as they are
+}
 
-// partsOf leaves out what a pack takes over as it is.
 func partsOf(e *rules.Effective) parts {
 	var p parts
 	for _, r := range e.Rules {
@@ -47,6 +63,8 @@ func partsOf(e *rules.Effective) parts {
 			p.altered = append(p.altered, r)
 		case len(own) > 0:
 			p.cited = append(p.cited, r)
+		default:
+			p.same++
 		}
 	}
 	return p
@@ -63,38 +81,30 @@ func ownParts(e *rules.Effective, r *rules.Compiled) []string {
 	return list
 }
 
-func (p *page) section(e *rules.Effective, packs []*rules.Effective) {
-	c := partsOf(e)
-	p.line("\n# %s\n\n%s.\n", e.Head.ID, cell(title(e)))
+// chapter is the page of one pack.
+func chapter(e *rules.Effective, packs []*rules.Effective) []byte {
+	p, c := &page{only: e.Head.ID}, partsOf(e)
+	p.line("# %s: %s\n\nA page of the [catalogue of rules](../CATALOGUE.md).\n", e.Head.ID, cell(title(e)))
 	p.about(e)
-	for _, topic := range rules.Topic("").Values() {
-		list := append(ofTopic(c.own, rules.Topic(topic)), ofTopic(c.altered, rules.Topic(topic))...)
-		if len(list) == 0 {
-			continue
-		}
-		p.line("\n## %s: %s", e.Head.ID, topic)
-		for _, r := range list {
-			p.rule(e, r, held(e, r, packs))
-		}
+	if len(e.Head.Extends) > 0 {
+		p.line("Of its %d rules, %d are its own and %d are altered here; %d are taken over as they are and %d cited anew.", len(e.Rules), len(c.own), len(c.altered), c.same, len(c.cited))
 	}
-	p.cited(e, c.cited)
+	p.rules(e, append(slices.Clone(c.own), c.altered...), func(r *rules.Compiled) string { return held(e, r, packs) })
+	p.cited(c.cited)
 	p.ownTables(e)
-	for _, off := range e.Off {
-		if off.Pack == e.Head.ID {
-			p.line("\nSwitched off: `%s`. %s", off.Rule, cell(off.Reason))
-		}
-	}
+	p.off(slices.DeleteFunc(slices.Clone(e.Off), func(off rules.SwitchedOff) bool { return off.Pack != e.Head.ID }))
+	return p.text()
 }
 
 // cited lists inherited rules that ask the same and rest on another text.
-func (p *page) cited(e *rules.Effective, list []*rules.Compiled) {
+func (p *page) cited(list []*rules.Compiled) {
 	if len(list) == 0 {
 		return
 	}
-	p.line("\n## %s: cited anew\n\nThese rules ask what they ask in the pack that they come from.\n", e.Head.ID)
+	p.line("\n## Cited anew\n\nThese rules ask what they ask in the pack that they come from.\n")
 	p.line("| rule | from | basis here |\n|---|---|---|")
 	for _, r := range list {
-		p.line("| `%s` | `%s` | %s |", r.ID, r.Pack, sources(r.Basis))
+		p.line("| [`%s`](%s.md#%s) | `%s` | %s |", r.ID, r.Pack, r.ID, r.Pack, sources(r.Basis))
 	}
 }
 
@@ -108,19 +118,19 @@ func (p *page) ownTables(e *rules.Effective) {
 	p.tables(e, tables)
 }
 
-// held tells which packs hold a rule of this one.
+// held tells which other packs hold a rule of this one, or where one comes from.
 func held(e *rules.Effective, r *rules.Compiled, packs []*rules.Effective) string {
 	if r.Pack != e.Head.ID {
 		return origin(e, r)
 	}
 	var also []string
 	for _, other := range packs {
-		if other != e && other.Rule(r.ID) != nil && other.Rule(r.ID).Pack == r.Pack {
+		if twin := other.Rule(r.ID); other != e && twin != nil && twin.Pack == r.Pack {
 			also = append(also, other.Head.ID)
 		}
 	}
 	if len(also) == 0 {
-		return fmt.Sprintf("Held by `%s`.", e.Head.ID)
+		return ""
 	}
-	return fmt.Sprintf("Held by `%s`, and by %s, which extend it.", e.Head.ID, code(also...))
+	return fmt.Sprintf("Also in %s.", code(also...))
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"maps"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -14,40 +15,77 @@ import (
 // Markdown writes a pack with all it inherits, for a page.
 func Markdown(w io.Writer, e *rules.Effective) error {
 	p := &page{}
-	p.line("# %s: %s\n", e.Head.ID, cell(e.Head.Title))
-	p.pack(e, func(r *rules.Compiled) string { return origin(e, r) })
-	_, err := io.WriteString(w, p.b.String())
+	p.line("# %s: %s\n", e.Head.ID, cell(title(e)))
+	p.about(e)
+	p.line("Digest `sha256:%s`.", e.Digest())
+	p.rules(e, e.Rules, func(r *rules.Compiled) string { return origin(e, r) })
+	p.tables(e, slices.Sorted(maps.Keys(e.Tables)))
+	p.off(e.Off)
+	_, err := w.Write(p.text())
 	return err
 }
 
+// title is that of a pack, with its edition.
+func title(e *rules.Effective) string {
+	if e.Head.Edition == "" {
+		return e.Head.Title
+	}
+	return fmt.Sprintf("%s (%s)", e.Head.Title, e.Head.Edition)
+}
+
 // page is Markdown as it is being written.
-type page struct{ b strings.Builder }
+type page struct {
+	b    strings.Builder
+	only string // pack whose tables alone stand on it; those of others on their own pages
+}
+
+// text is what was written, with one empty line where there were more.
+func (p *page) text() []byte {
+	return []byte(strings.ReplaceAll(p.b.String(), "\n\n\n", "\n\n"))
+}
 
 func (p *page) line(format string, args ...any) { fmt.Fprintf(&p.b, format+"\n", args...) }
 
-// pack writes what stands below the title of a pack. about says more of a rule.
-func (p *page) pack(e *rules.Effective, about func(*rules.Compiled) string) {
-	p.about(e)
-	p.line("Digest `sha256:%s`.", e.Digest())
-	for _, topic := range rules.Topic("").Values() {
-		list := ofTopic(e.Rules, rules.Topic(topic))
-		if len(list) == 0 {
-			continue
+// rules writes a list of contents, and the rules by their topics. about says more
+// of a rule; it may be empty.
+func (p *page) rules(e *rules.Effective, list []*rules.Compiled, about func(*rules.Compiled) string) {
+	topics := rules.Topic("").Values()
+	p.line("")
+	for _, topic := range topics {
+		for i, r := range ofTopic(list, rules.Topic(topic)) {
+			if i == 0 {
+				p.line("- [%s](#%s)", topic, topic)
+			}
+			p.line("  - [`%s`](#%s): %s", r.ID, r.ID, cell(r.Title))
 		}
-		p.line("\n## %s: %s", e.Head.ID, topic)
-		for _, r := range list {
+	}
+	for _, topic := range topics {
+		for i, r := range ofTopic(list, rules.Topic(topic)) {
+			if i == 0 {
+				p.line("\n## %s", topic)
+			}
 			p.rule(e, r, about(r))
 		}
 	}
-	p.tables(e, slices.Sorted(maps.Keys(e.Tables)))
-	for _, off := range e.Off {
-		p.line("\nSwitched off by `%s`: `%s`. %s", off.Pack, off.Rule, cell(off.Reason))
+}
+
+// off lists rules that are switched off.
+func (p *page) off(list []rules.SwitchedOff) {
+	if len(list) == 0 {
+		return
+	}
+	p.line("\n## Switched off\n\n| rule | by | reason |\n|---|---|---|")
+	for _, off := range list {
+		p.line("| `%s` | `%s` | %s |", off.Rule, off.Pack, cell(off.Reason))
 	}
 }
 
 func (p *page) about(e *rules.Effective) {
 	if e.Head.Summary != "" {
 		p.line("%s\n", cell(e.Head.Summary))
+	}
+	if e.Head.Jurisdiction != "" {
+		p.line("For %s.\n", cell(e.Head.Jurisdiction))
 	}
 	if len(e.Head.Extends) > 0 {
 		p.line("Extends %s.\n", code(e.Head.Extends...))
@@ -64,8 +102,12 @@ func ofTopic(list []*rules.Compiled, topic rules.Topic) []*rules.Compiled {
 	return of
 }
 
-// origin tells where a rule comes from, and who changed which part.
+// origin tells where a rule comes from, and who changed which part; nothing in a
+// pack that extends none.
 func origin(e *rules.Effective, r *rules.Compiled) string {
+	if len(e.Head.Extends) == 0 {
+		return ""
+	}
 	text := fmt.Sprintf("From `%s`", r.Pack)
 	for _, part := range slices.Sorted(maps.Keys(r.Given)) {
 		text += fmt.Sprintf(", %s by `%s`", part, r.Given[part])
@@ -78,24 +120,37 @@ func origin(e *rules.Effective, r *rules.Compiled) string {
 
 func (p *page) rule(e *rules.Effective, r *rules.Compiled, about string) {
 	p.line("\n### %s\n", r.ID)
-	p.line("%s.\n", strings.TrimSuffix(cell(r.Title), "."))
-	p.line("%s\n", about)
-	weight := string(r.Level)
-	if r.OpenLevel != "" {
-		weight += ", " + string(r.OpenLevel) + " while an input is missing"
-	}
-	if r.Judge {
-		weight += ", for a person to judge"
-	}
-	p.line("Weighs %s; due from stage %s.\n", weight, r.Due)
+	p.line("**%s.**", strings.TrimSuffix(cell(r.Title), "."))
+	p.line("%s\n", strings.TrimSpace(weight(r)+" "+about))
 	p.expressions(r)
-	p.line("\nRemedy: %s.", strings.TrimSuffix(cell(r.Remedy), "."))
+	p.line("\nRemedy: %s.", strings.TrimSuffix(cell(filled(r.Remedy, e, r)), "."))
 	if r.Caution != "" {
 		p.line("\nCaution: %s.", strings.TrimSuffix(cell(r.Caution), "."))
 	}
 	p.basis("Basis", r.Basis)
 	p.limits(e, r)
 	p.samples(e.Shown(r))
+}
+
+// weight says how much a failed rule weighs, and from when.
+func weight(r *rules.Compiled) string {
+	text := string(r.Level)
+	if r.OpenLevel != "" {
+		text += ", " + string(r.OpenLevel) + " while an input is missing"
+	}
+	if r.Judge {
+		text += ", for a person to judge"
+	}
+	return fmt.Sprintf("Weighs %s; due from stage %s.", text, r.Due)
+}
+
+var limitAlone = regexp.MustCompile(`\{limit\.([A-Za-z0-9_]+)\}`)
+
+// filled is a message with its limits in place of their names.
+func filled(text string, e *rules.Effective, r *rules.Compiled) string {
+	return limitAlone.ReplaceAllStringFunc(text, func(name string) string {
+		return shown(e.Limits[limitAlone.FindStringSubmatch(name)[1]].Part, r.Topic, e)
+	})
 }
 
 // expressions writes what the rule asks, as the pack says it.
@@ -105,8 +160,12 @@ func (p *page) expressions(r *rules.Compiled) {
 		p.line("each %s of %s", each.Name, each.Collection)
 	}
 	for _, part := range [][2]string{{"when", r.When}, {"require", r.Require}, {"left to a person when", r.JudgeWhen}} {
-		if part[1] != "" {
-			p.line("%s %s", part[0], strings.ReplaceAll(strings.TrimSpace(part[1]), "\n", "\n  "))
+		switch text := strings.TrimSpace(part[1]); {
+		case text == "":
+		case strings.Contains(text, "\n"):
+			p.line("%s\n  %s", part[0], strings.ReplaceAll(text, "\n", "\n  "))
+		default:
+			p.line("%s %s", part[0], text)
 		}
 	}
 	p.line("```")
@@ -133,15 +192,31 @@ func (p *page) limits(e *rules.Effective, r *rules.Compiled) {
 	if len(r.LimitsUsed())+len(r.TablesUsed()) == 0 {
 		return
 	}
-	p.line("\n| figure | value | pack | basis |\n|---|---|---|---|")
+	p.line("\n| figure | value | basis |\n|---|---|---|")
 	for _, name := range r.LimitsUsed() {
 		l := e.Limits[name]
-		p.line("| `%s` | %s | `%s` | %s |", name, shown(l.Part, r.Rule.Topic, e), l.Pack, sources(l.Part.Basis))
+		p.line("| `%s`%s | %s | %s |", name, of(l.Pack, e), shown(l.Part, r.Rule.Topic, e), sources(l.Part.Basis))
 	}
 	for _, name := range r.TablesUsed() {
 		t := e.Tables[name]
-		p.line("| table `%s` | %s | `%s` | %s |", name, cell(t.Part.Title), t.Pack, sources(t.Part.Basis))
+		p.line("| [table `%s`](%s#table-%s)%s | %s | %s |", name, p.place(t.Pack), name, of(t.Pack, e), cell(t.Part.Title), sources(t.Part.Basis))
 	}
+}
+
+// place is the page on which the tables of a pack stand, for a link.
+func (p *page) place(pack string) string {
+	if p.only == "" || p.only == pack {
+		return ""
+	}
+	return pack + ".md"
+}
+
+// of names the pack of a figure; nothing in a pack that extends none.
+func of(pack string, e *rules.Effective) string {
+	if len(e.Head.Extends) == 0 {
+		return ""
+	}
+	return fmt.Sprintf(" of `%s`", pack)
 }
 
 // shown prints a limit of a rule in the units of its pack.
@@ -172,7 +247,9 @@ func (p *page) samples(list []rules.Sample) {
 		if s.Edge {
 			name += " (on the limit)"
 		}
-		by[string(s.Expect)] = append(by[string(s.Expect)], name)
+		if list := by[string(s.Expect)]; !slices.Contains(list, name) { // a pack may say again what its parent shows
+			by[string(s.Expect)] = append(list, name)
+		}
 	}
 	if len(by) == 0 {
 		return

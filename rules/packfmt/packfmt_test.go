@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"flag"
 	"os"
+	"path"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -210,33 +212,62 @@ func TestMarkdown(t *testing.T) {
 	require.NoError(t, packfmt.Markdown(&b, pack(t, harborCounty)))
 	text := b.String()
 	for _, part := range []string{
-		"# harbor-county: Harbor County ventilation amendments (invented)\n",
-		"## harbor-county: openings\n",
+		"# harbor-county: Harbor County ventilation amendments (invented) (2026)\n",
+		"## openings\n", "  - [`intake-exhaust-distance`](#intake-exhaust-distance): ",
 		"### intake-exhaust-distance\n",
 		"From `irc-2021`, sample by `harbor-county`; altered by limit \"intake_to_exhaust\" of `harbor-county`.",
-		"| `intake_to_exhaust` | 12 ft | `harbor-county` | Harbor County Code 2026 14.08.030 \\[seen\\] |",
+		"| `intake_to_exhaust` of `harbor-county` | 12 ft | Harbor County Code 2026 14.08.030 \\[seen\\] |",
 		"| from 4 in | 100 | 25 | 10 | not permitted |",
-		"Switched off by `harbor-county`: `combination-fitting-halves`.",
+		"| `combination-fitting-halves` | `harbor-county` | ",
 	} {
 		assert.Contains(t, text, part)
 	}
 }
 
-// The catalogue in the repository is that of the packs in the repository.
+// The catalogue in the repository is that of the packs in the repository, page by
+// page, and its links lead somewhere.
 func TestCatalogueIsCurrent(t *testing.T) {
-	const path = "../CATALOGUE.md"
-	var b bytes.Buffer
 	packs := builtIn(t)
-	require.NoError(t, packfmt.Catalogue(&b, packs))
+	pages := packfmt.Catalogue(packs)
 	if *update {
-		require.NoError(t, os.WriteFile(path, b.Bytes(), 0o644))
-	}
-	want, err := os.ReadFile(path)
-	require.NoError(t, err)
-	require.True(t, bytes.Equal(want, b.Bytes()), "the catalogue is not that of the packs: run go test ./rules/packfmt -update")
-	for _, e := range packs {
-		for _, r := range e.Rules {
-			assert.Contains(t, b.String(), "\n### "+r.ID+"\n")
+		require.NoError(t, os.RemoveAll("../catalogue"))
+		require.NoError(t, os.Mkdir("../catalogue", 0o755))
+		for name, text := range pages {
+			require.NoError(t, os.WriteFile("../"+name, text, 0o644))
 		}
 	}
+	for name, text := range pages {
+		want, err := os.ReadFile("../" + name)
+		require.NoError(t, err)
+		require.True(t, bytes.Equal(want, text), "%s is not that of the packs: run go test ./rules/packfmt -update", name)
+	}
+	files, err := os.ReadDir("../catalogue")
+	require.NoError(t, err)
+	assert.Len(t, files, len(pages)-1, "no page is left of a pack that is gone")
+	for _, e := range packs {
+		for _, r := range e.Rules {
+			assert.Contains(t, string(pages["catalogue/"+r.Pack+".md"]), "\n### "+r.ID+"\n")
+			assert.Contains(t, string(pages["CATALOGUE.md"]), "(catalogue/"+r.Pack+".md#"+r.ID+")")
+		}
+	}
+}
+
+var pageLink = regexp.MustCompile(`\]\(([^)#]*)#([^)]+)\)`)
+
+// Every link to a heading finds it.
+func TestCatalogueLinks(t *testing.T) {
+	pages := packfmt.Catalogue(builtIn(t))
+	count := 0
+	for name, text := range pages {
+		for _, link := range pageLink.FindAllStringSubmatch(string(text), -1) {
+			to := name
+			if link[1] != "" {
+				to = path.Join(path.Dir(name), link[1])
+			}
+			heading := regexp.QuoteMeta(link[2]) + "|table " + regexp.QuoteMeta(strings.TrimPrefix(link[2], "table-"))
+			require.True(t, regexp.MustCompile(`(?m)^##+ (`+heading+`)$`).Match(pages[to]), "%s: %s", name, link[0])
+			count++
+		}
+	}
+	assert.Greater(t, count, 800)
 }

@@ -13,11 +13,15 @@ func (p *page) tables(e *rules.Effective, names []string) {
 	if len(names) == 0 {
 		return
 	}
-	p.line("\n## %s: tables", e.Head.ID)
+	p.line("\n## Tables")
 	for _, name := range names {
 		t := e.Tables[name]
 		p.line("\n### table %s\n", name)
-		p.line("%s. From `%s`.", strings.TrimSuffix(cell(t.Part.Title), "."), t.Pack)
+		from := ""
+		if len(e.Head.Extends) > 0 {
+			from = fmt.Sprintf(" From `%s`.", t.Pack)
+		}
+		p.line("**%s.**%s", strings.TrimSuffix(cell(t.Part.Title), "."), from)
 		p.basis("Basis", t.Part.Basis)
 		p.cells(t.Part)
 	}
