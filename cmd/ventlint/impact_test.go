@@ -26,6 +26,24 @@ func houses(ts *testscript.TestScript, neg bool, args []string) {
 	ts.Check(writeHouses(ts.MkAbs(args[1]), n))
 }
 
+// readme is the command "readme LANGUAGE FILE": writes the block of the README in a
+// language that runs impact in parts.
+func readme(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 2 {
+		ts.Fatalf("usage: readme LANGUAGE FILE")
+	}
+	text, err := os.ReadFile(filepath.Join(root, "README.md"))
+	ts.Check(err)
+	for i, block := range strings.Split(string(text), "\n```") {
+		language, lines, _ := strings.Cut(block, "\n")
+		if i%2 == 1 && language == args[0] && (strings.Contains(lines, "--part ") || strings.Contains(lines, "--merge ")) {
+			ts.Check(os.WriteFile(ts.MkAbs(args[1]), []byte(lines+"\n"), 0o644))
+			return
+		}
+	}
+	ts.Fatalf("the README has no block in %q that runs impact in parts", args[0])
+}
+
 func writeHouses(folder string, n int) error {
 	if err := os.MkdirAll(folder, 0o755); err != nil {
 		return err

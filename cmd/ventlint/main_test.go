@@ -23,7 +23,7 @@ func TestStories(t *testing.T) {
 		Dir:                 "testdata/script",
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
-		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"exits": exits, "houses": houses},
+		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"exits": exits, "houses": houses, "readme": readme},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("DESIGNS", root+"/"+designs)
 			e.Setenv("SCHEMAS", root+"/rules/schema")
