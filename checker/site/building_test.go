@@ -48,6 +48,15 @@ func TestSlackGrowsWithTheNumbersOfAPlan(t *testing.T) {
 	assert.InDelta(t, skin+0.9e-6, built(t, far).slack, 1e-8)
 }
 
+// However long a line is, it is not clear where it cuts a corner of the house.
+func TestLongLinesThatCutACorner(t *testing.T) {
+	b := built(t, rectangular(12, 8, 3))
+	for _, far := range []float64{10, 1000, 100_000} {
+		assert.False(t, b.clear(vec{12 + far, 0.1 + far, 0}, vec{11.9 - far, -far, 0}), "%v m", far)
+		assert.True(t, b.clear(vec{12 + far, far - 0.1, 0}, vec{12 - far, -0.1 - far, 0}), "%v m", far)
+	}
+}
+
 // A disc on a wall can be laid flat beside a corner in line with the wall and beyond
 // the disc, and nowhere else.
 func TestDiscsThatCannotBeLaidFlat(t *testing.T) {
