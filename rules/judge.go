@@ -120,11 +120,11 @@ func (r *run) over(bound []any) {
 // room makes room for the judgements of the items of the last name.
 func (r *run) room(name, items int) {
 	if name == len(r.rule.each)-1 && cap(r.found)-len(r.found) < items {
-		tuples := items
+		tuples := min(items, mostTuples)
 		for _, list := range r.lists[:name] {
-			tuples *= max(1, len(list))
+			tuples = min(tuples*max(1, len(list)), mostTuples)
 		}
-		r.found = slices.Grow(r.found, min(tuples, mostTuples))
+		r.found = slices.Grow(r.found, tuples)
 	}
 }
 

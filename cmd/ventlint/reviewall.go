@@ -101,10 +101,17 @@ type outcome struct {
 	failure *reportfmt.Failure
 }
 
+// few is how many reports take little memory.
+const few = 8
+
 // reviewAll reviews the inputs in parallel and gives what became of them in
 // their order.
 func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) (reports []*checker.Report, failures []reportfmt.Failure) {
+	if len(inputs) > few {
+		collect(usually, noEnd)
+	}
 	outcomes := make([]outcome, len(inputs))
+	progress := newProgress(m, len(inputs))
 	var wait sync.WaitGroup
 	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
 	for i, in := range inputs {
@@ -113,9 +120,11 @@ func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) (repo
 		go func() {
 			defer func() { <-slots; wait.Done() }()
 			outcomes[i] = reviewOne(m, in, packs, f)
+			progress.step()
 		}()
 	}
 	wait.Wait()
+	progress.end()
 	for _, o := range outcomes {
 		if o.failure != nil {
 			failures = append(failures, *o.failure)
