@@ -83,3 +83,16 @@ func TestWorksheetOfGaps(t *testing.T) {
 	}
 	assert.Positive(t, lacking)
 }
+
+// What lines assume is listed once, with the lines that rest on it.
+func TestAssumptionsOfAWorksheet(t *testing.T) {
+	source := shipped(t, "ok/alder-court.vent.toml")
+	source = strings.Replace(source, "exponent = 0.65\n", "", 1)
+	assumed := map[string][]string{}
+	for _, a := range checker.Work("house.vent.toml", loaded(t, source)).Assumptions {
+		assert.NotContains(t, assumed, a.Text)
+		assumed[a.Text] = a.Lines
+	}
+	assert.Contains(t, assumed["a flow exponent of 0.65, the usual figure of houses, since none is given"], "house pressure, normal")
+	assert.Len(t, assumed["no time of defrosting, since none is given"], 2)
+}

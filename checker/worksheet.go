@@ -1,6 +1,9 @@
 package checker
 
 import (
+	"cmp"
+	"slices"
+
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/checker/quantity"
@@ -12,6 +15,14 @@ type Worksheet struct {
 	File     string
 	Design   *design.Design
 	Sections []WorkedSection
+
+	Assumptions []Taken // of all lines, each once
+}
+
+// Taken is what lines of a worksheet assume.
+type Taken struct {
+	Text  string
+	Lines []string // that rest on it
 }
 
 // WorkedSection is the computed values of one subject, in the order in which
@@ -27,11 +38,12 @@ type WorkedLine struct {
 	Inputs                   []WorkedInput
 	Missing                  []MissingInput // inputs that the design would have to give
 	Trouble                  string         // why it cannot be computed although every input is there
+	Taken                    string         // what was assumed
 	Note, Source             string
 }
 
 // WorkedInput is one value that a line computes with. A zero position stands for
-// a line above.
+// what is computed.
 type WorkedInput struct {
 	Name, Value, Key string
 	Position         document.Position
@@ -45,17 +57,35 @@ func Work(file string, d *design.Design) *Worksheet {
 		worked := WorkedSection{Title: section.Title}
 		for _, line := range section.Lines {
 			worked.Lines = append(worked.Lines, workedLine(line, units))
+			s.take(line)
 		}
 		s.Sections = append(s.Sections, worked)
 	}
 	return s
 }
 
+// take lists what a line assumes.
+func (s *Worksheet) take(l facts.Line) {
+	if l.Taken == "" || l.Value == nil {
+		return
+	}
+	name := l.Name
+	if l.Of != "" {
+		name += ", " + l.Of
+	}
+	i := slices.IndexFunc(s.Assumptions, func(t Taken) bool { return t.Text == l.Taken })
+	if i < 0 {
+		s.Assumptions = append(s.Assumptions, Taken{l.Taken, []string{name}})
+		return
+	}
+	s.Assumptions[i].Lines = append(s.Assumptions[i].Lines, name)
+}
+
 func workedLine(l facts.Line, units quantity.System) WorkedLine {
 	if l.House {
 		units = units.House()
 	}
-	worked := WorkedLine{Name: l.Name, Of: l.Of, Formula: l.Formula, Trouble: l.Trouble, Note: l.Note, Source: l.Source}
+	worked := WorkedLine{Name: l.Name, Of: l.Of, Formula: l.Formula, Trouble: l.Trouble, Taken: l.Taken, Note: l.Note, Source: l.Source}
 	if l.Value != nil {
 		worked.Value = quantity.Format(l.Value, units)
 	}
@@ -76,7 +106,7 @@ func workedLine(l facts.Line, units quantity.System) WorkedLine {
 func figures(f *facts.Facts, units quantity.System) []Figure {
 	var list []Figure
 	for _, line := range f.Figures() {
-		list = append(list, Figure{line.Name, line.Of, workedLine(line, units).Value, line.Note})
+		list = append(list, Figure{line.Name, line.Of, workedLine(line, units).Value, cmp.Or(line.Note, line.Taken)})
 	}
 	return list
 }

@@ -37,7 +37,7 @@ func htmlWorksheet(r *checker.Report) []htmlSection {
 }
 
 func htmlLineOf(l checker.WorkedLine) htmlLine {
-	made := htmlLine{Name: joined(", ", l.Name, l.Of), Formula: l.Formula, Value: l.Value, Note: l.Note, Source: l.Source}
+	made := htmlLine{Name: joined(", ", l.Name, l.Of), Formula: l.Formula, Value: l.Value, Note: joined("; ", l.Taken, l.Note), Source: l.Source}
 	for _, in := range l.Inputs {
 		made.Inputs = append(made.Inputs, fmt.Sprintf("%s = %s%s", in.Name, in.Value, source(in)))
 	}

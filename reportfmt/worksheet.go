@@ -3,6 +3,7 @@ package reportfmt
 import (
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/document"
@@ -24,11 +25,16 @@ func WriteWorksheet(w io.Writer, s *checker.Worksheet, o Options) error {
 			p.worked(s.File, line)
 		}
 	}
+	p.list("Assumptions", assumedLead, each(s.Assumptions, assumedText))
 	p.blank()
 	p.prose(0, subdued, closing)
 	_, err := io.WriteString(w, p.out.String())
 	return err
 }
+
+const assumedLead = "Taken because the design does not say; each with the lines that rest on it."
+
+func assumedText(t checker.Taken) string { return t.Text + ": " + strings.Join(t.Lines, "; ") }
 
 // worked writes one computed value.
 func (p *page) worked(file string, l checker.WorkedLine) {
@@ -47,7 +53,8 @@ func (p *page) worked(file string, l checker.WorkedLine) {
 	default:
 		p.field("Result", strong, l.Value)
 	}
-	p.field("Taken", plain, l.Note)
+	p.field("Taken", plain, l.Taken)
+	p.field("Note", plain, l.Note)
 	p.field("Source", subdued, l.Source)
 }
 

@@ -62,7 +62,7 @@ var winter = season{"winter design",
 	func(f *Facts, w *working) func(q.Pressure) (moistair.State, error) {
 		d := f.Design.Dwelling
 		t := given(w, "outdoor temperature", d.WinterOutdoor, d.Ref, "winter_outdoor")
-		w.line.Note = "outdoor air is taken as saturated"
+		w.line.Taken = "outdoor air is saturated"
 		return func(p q.Pressure) (moistair.State, error) { return moistair.FromRelativeHumidity(t, 1, p) }
 	},
 	func(d *design.Dwelling) (*q.Temperature, string, *q.Ratio, string) {
@@ -146,7 +146,7 @@ func (f *Facts) air(w *working, s season) func(supply, extract q.Flow) (moistair
 func part[W, T any](f *Facts, line Line, whole result[W], take func(W) T) result[T] {
 	return compute(f, line, func(w *working) func() (T, error) {
 		value := fromWhole(w, whole)
-		w.line.Inputs, w.line.Note = whole.line.Inputs, whole.line.Note
+		w.line.Inputs, w.line.Taken, w.line.Note = whole.line.Inputs, whole.line.Taken, whole.line.Note
 		return func() (T, error) { return take(value), nil }
 	})
 }

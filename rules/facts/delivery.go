@@ -29,7 +29,7 @@ func (f *Facts) average(unit *design.Ventilator, name, key string, flow *q.Flow)
 		if unit.DefrostMinutes != nil {
 			defrost = given(w, "defrost", unit.DefrostMinutes, unit.Ref, "defrost_minutes")
 		} else {
-			w.line.Note = "no time of defrosting is given: none is taken off"
+			w.line.Taken = "no time of defrosting, since none is given"
 		}
 		return func() (q.Flow, error) { return moistair.AfterDefrost(running*q.Flow(share), defrost) }
 	})

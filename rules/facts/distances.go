@@ -46,6 +46,9 @@ func (f *Facts) measured(line Line, measure func() (site.Measurement, error), a,
 			fromError(w, "", m.Length, err)
 			return nil
 		}
+		if s, is := b.(*design.Source); is && m.Stated == nil && f.Site.PointOnly(s) {
+			w.line.Taken = "the place of " + design.Label(s) + " is that of its nearest edge, since the design says that it is a point"
+		}
 		switch {
 		case m.Stated != nil:
 			w.take(Input{"stated on a drawing", m.Length, m.Stated.Ref, "distance"})

@@ -67,6 +67,6 @@ func (f *Facts) listRun(w *working, duct *design.Duct, run airflow.RunLoss) {
 		w.take(Input{Name: "extra", Value: extra.Loss, Ref: duct.Ref, Key: "extra_loss"})
 	}
 	if s.Compression.Extrapolated {
-		w.line.Note = "compression was measured on ducts of 6 to 10 in: this size is beyond"
+		w.line.Taken = "what was measured of compressed ducts of 6 to 10 in holds beyond these sizes"
 	}
 }

@@ -56,6 +56,6 @@ func TestCompressionBeyondWhatWasMeasured(t *testing.T) {
 	f, _ := factsOf(t, flat)
 	for _, duct := range f.Design.Ducts {
 		line := f.ductLoss(duct).line
-		assert.Equal(t, duct.ID == "to-living", strings.Contains(line.Note, "beyond"), duct.ID)
+		assert.Equal(t, duct.ID == "to-living", strings.Contains(line.Taken, "beyond"), duct.ID)
 	}
 }

@@ -18,7 +18,7 @@ func (f *Facts) leakage() result[envelope.Leakage] {
 		if l := f.Design.Dwelling.Leakage; l != nil && l.Exponent != nil {
 			exponent = given(w, "n", l.Exponent, l.Ref, "exponent")
 		} else {
-			w.line.Note = "no exponent is given: 0.65 is taken, the usual figure of houses"
+			w.line.Taken = "a flow exponent of 0.65, the usual figure of houses, since none is given"
 		}
 		return func() (envelope.Leakage, error) { return envelope.FromFlow50(flow, exponent) }
 	})

@@ -31,7 +31,7 @@ func (f *Facts) housePressure(s state) result[q.Pressure] {
 func (f *Facts) law(w *working) func() envelope.Leakage {
 	leakage := f.leakage()
 	w.line.Inputs = append(w.line.Inputs, leakage.line.Inputs...)
-	w.line.Note = leakage.line.Note
+	w.line.Taken = leakage.line.Taken
 	law := fromWhole(w, leakage)
 	return func() envelope.Leakage { return law }
 }
@@ -108,7 +108,7 @@ func (f *Facts) tolerance(a *design.Appliance) result[q.Pressure] {
 				return 0, fmt.Errorf("no usual figure for venting %q, expected pressure_limit", vent)
 			}
 			t, err := envelope.ToleranceOf(venting)
-			w.line.Note = string(venting)
+			w.line.Taken = "the usual figure of its venting: " + string(venting)
 			w.line.Source = t.Document + " (" + t.Read + ")"
 			return t.Limit, err
 		}

@@ -17,7 +17,8 @@ type Line struct {
 	Value   any                 // a quantity, number, text or truth value; nil when not known
 	Missing document.MissingAll // inputs that the design would have to give
 	Trouble string              // why it cannot be computed although every input is there
-	Note    string              // what was assumed
+	Taken   string              // what was assumed
+	Note    string              // what else a reader must know
 	Source  string
 	House   bool // about the pressure of the house: pascals whatever the units of the design
 }
