@@ -1,11 +1,16 @@
 # Reads .ci/mutants/equivalent and the tool's list of mutants, prints the count of a
 # package, the survivors that nothing explains, and explanations that nothing needs.
 
-# the entries of the list: file and kind, the line with a mark before the operator
+# the entries of the list: file and kind, the line with a mark before the operator,
+# and a reason, without which an entry does not count
 FNR == NR {
   if ($0 ~ /^#/ || $0 == "") step = 0
-  else if (++step == 1) place = $1 " " $2
-  else if (step == 2) { entry[place " " trim($0)] = $1; if (index(place, package "/") == 1) needless[place " " trim($0)] = 1 }
+  else if (++step == 1) key = $1 " " $2
+  else if (step == 2) key = key " " trim($0)
+  else {
+    entry[key]
+    if (index(key, package "/") == 1) needless[key]
+  }
   next
 }
 
