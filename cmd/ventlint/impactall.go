@@ -67,37 +67,6 @@ func judgeOne(m machine, c *impact.Comparison, in input, t *impact.Tally) {
 	t.Add(c, c.Judge(in.name, d))
 }
 
-// progress tells a watching person how far the work has come.
-type progress struct {
-	to         io.Writer // nil where nobody watches
-	all, every int
-	lock       sync.Mutex
-	done       int
-}
-
-func newProgress(m machine, all int) *progress {
-	p := &progress{all: all, every: max(1, all/200)}
-	if m.watched {
-		p.to = m.stderr
-	}
-	return p
-}
-
-func (p *progress) step() {
-	p.lock.Lock()
-	defer p.lock.Unlock()
-	if p.done++; p.to != nil && p.done%p.every == 0 {
-		fmt.Fprintf(p.to, "\r%d of %d designs", p.done, p.all)
-	}
-}
-
-// end leaves an empty line behind.
-func (p *progress) end() {
-	if p.to != nil {
-		fmt.Fprintf(p.to, "\r%*s\r", len(fmt.Sprintf("%d of %d designs", p.all, p.all)), "")
-	}
-}
-
 // mergeParts reads the json of all parts of a comparison.
 func mergeParts(paths []string) (*impact.Document, error) {
 	var parts []*impact.Document
