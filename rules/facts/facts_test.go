@@ -255,6 +255,7 @@ func TestHousePressure(t *testing.T) {
 	worst, err := f.ruleWorstPressure()
 	require.NoError(t, err)
 	assert.InDelta(t, closed(-360), float64(worst), 1e-9) // the hood, and the supply fan stopped
+	assert.Equal(t, "supply fan stopped", f.worstPressure().line.Note)
 }
 
 // Without a ventilator the hood still pulls.
@@ -386,4 +387,24 @@ func TestVocabularyIsDescribed(t *testing.T) {
 		assert.NotEmpty(t, fn.Doc, fn.Name)
 		assert.True(t, strings.HasPrefix(fn.Signature, fn.Name+"("), fn.Signature)
 	}
+}
+
+// Rates by hand: 60 cfm in 8000 ft3 is 0.45 in an hour, and 20 cfm for each of three.
+func TestRatesOfTheWorksheet(t *testing.T) {
+	f, unit := factsOf(t, strings.Replace(flat, "bedrooms = 2\n", "bedrooms = 2\noccupants = 3\n", 1))
+	changes, err := f.airChanges(unit).get()
+	require.NoError(t, err)
+	assert.InDelta(t, 0.45, float64(changes)*3600, 1e-12)
+	each, err := f.perPerson(unit).get()
+	require.NoError(t, err)
+	assert.InDelta(t, float64(in(20)), float64(each), 1e-12)
+	credited, err := f.credited().get()
+	require.NoError(t, err)
+	assert.InDelta(t, float64(in(0.7*32.5)), float64(credited), 1e-12)
+	nobody, unit := factsOf(t, strings.Replace(flat, "bedrooms = 2\n", "bedrooms = 2\noccupants = 0\n", 1))
+	_, err = nobody.perPerson(unit).get()
+	judged(t, err, "nobody")
+	unsaid, unit := factsOf(t, flat)
+	_, err = unsaid.perPerson(unit).get()
+	assert.Equal(t, []string{"dwelling.occupants"}, missingKeys(t, err))
 }

@@ -51,16 +51,20 @@ func (f *Facts) worstPressure() result[q.Pressure] {
 		Source: pressureSource + "; worst-case tests of combustion safety", House: true}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		law, local := f.law(w), f.devices(w)
-		var worst []func() (envelope.Operation, error)
+		var worst []stateAtWork
 		for _, s := range states() {
 			if f.can(s) {
-				worst = append(worst, f.withExhausts(w, s, local))
+				worst = append(worst, stateAtWork{s.name, f.withExhausts(w, s, local)})
 			}
 		}
 		if len(worst) == 0 { // no ventilator: the exhausts alone
-			worst = append(worst, f.withExhausts(w, states()[0], local))
+			worst = append(worst, stateAtWork{"", f.withExhausts(w, states()[0], local)})
 		}
-		return func() (q.Pressure, error) { return deepest(law(), worst) }
+		return func() (q.Pressure, error) {
+			p, name, err := deepest(law(), worst)
+			w.line.Note = name
+			return p, err
+		}
 	})
 }
 
@@ -75,20 +79,29 @@ func (f *Facts) withExhausts(w *working, s state, local []envelope.Device) func(
 	return func() (envelope.Operation, error) { return envelope.WorstCase(devices...) }
 }
 
-func deepest(law envelope.Leakage, operations []func() (envelope.Operation, error)) (q.Pressure, error) {
-	lowest := q.Pressure(0)
-	for _, operation := range operations {
-		o, err := operation()
+// stateAtWork is an operating state with every local exhaust that pulls.
+type stateAtWork struct {
+	name      string
+	operation func() (envelope.Operation, error)
+}
+
+// deepest is the lowest pressure of several states, and the state that has it; zero
+// where none is below.
+func deepest(law envelope.Leakage, states []stateAtWork) (lowest q.Pressure, name string, err error) {
+	for _, s := range states {
+		o, err := s.operation()
 		if err != nil {
-			return 0, err
+			return 0, "", err
 		}
 		p, err := pressureOf(law, o)
 		if err != nil {
-			return 0, err
+			return 0, "", err
 		}
-		lowest = min(lowest, p)
+		if p < lowest {
+			lowest, name = p, s.name
+		}
 	}
-	return lowest, nil
+	return lowest, name, nil
 }
 
 // tolerance is the depressurization that a combustion appliance bears: as stated,

@@ -1,6 +1,9 @@
 package facts
 
 import (
+	"errors"
+
+	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/envelope"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
@@ -43,9 +46,52 @@ func (f *Facts) combined() result[q.Flow] {
 	})
 }
 
+// credited is what the credit of the IRC leaves of its whole-house rate.
+func (f *Facts) credited() result[q.Flow] {
+	line := Line{Name: "whole-house rate, IRC, with the credit of 30 %", Formula: "rate x 70 %; for balanced systems that supply bedrooms and a living space directly",
+		Source: "IRC 2021 M1505.4.3, exception 1"}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		rate := from(w, "rate", f.wholeHouse())
+		return func() (q.Flow, error) { return 0.7 * rate, nil }
+	})
+}
+
+func (f *Facts) wholeHouse() result[q.Flow] {
+	return f.rateBy("whole-house rate, IRC Equation 15-1", "0.01 cfm/ft2 x A + 7.5 cfm x (N + 1)", "IRC 2021 M1505.4.3; the table is in the pack", 0.01, 0)
+}
+
+// perPerson is the average supply flow of a unit over the people of the dwelling.
+func (f *Facts) perPerson(unit *design.Ventilator) result[q.Flow] {
+	line := Line{Name: "supply air for each person", Of: design.Label(unit), Formula: "average supply flow / occupants", Source: "definition"}
+	return compute(f, line, func(w *working) func() (q.Flow, error) {
+		flow := from(w, "average supply flow", f.averageSupply(unit))
+		d := f.Design.Dwelling
+		people := given(w, "occupants", d.Occupants, d.Ref, "occupants")
+		return func() (q.Flow, error) {
+			if people == 0 {
+				return 0, errNobody
+			}
+			return flow / q.Flow(people), nil
+		}
+	})
+}
+
+var errNobody = errors.New("nobody lives in the dwelling")
+
+// airChanges is how often the average supply flow of a unit fills the dwelling.
+func (f *Facts) airChanges(unit *design.Ventilator) result[q.AirChange] {
+	line := Line{Name: "air changes by the supply air", Of: design.Label(unit), Formula: "average supply flow / volume", Source: "definition"}
+	return compute(f, line, func(w *working) func() (q.AirChange, error) {
+		flow := from(w, "average supply flow", f.averageSupply(unit))
+		d := f.Design.Dwelling
+		volume := given(w, "volume", d.Volume, d.Ref, "volume")
+		return func() (q.AirChange, error) { return q.AirChange(float64(flow) / float64(volume)), nil }
+	})
+}
+
 func (f *Facts) rateLines() []Line {
 	return []Line{
-		*f.rateBy("whole-house rate, IRC Equation 15-1", "0.01 cfm/ft2 x A + 7.5 cfm x (N + 1)", "IRC 2021 M1505.4.3; the table is in the pack", 0.01, 0).line,
+		*f.wholeHouse().line, *f.credited().line,
 		*f.totalRate().line,
 	}
 }

@@ -29,7 +29,7 @@ func (f *Facts) deliveryLines() []Line {
 	var lines []Line
 	for _, unit := range f.Design.Ventilators {
 		if unit.Kind != "exhaust-fan" {
-			lines = append(lines, *f.averageSupply(unit).line)
+			lines = append(lines, *f.averageSupply(unit).line, *f.airChanges(unit).line, *f.perPerson(unit).line)
 		}
 		if unit.Kind != "supply-fan" {
 			lines = append(lines, *f.averageExtract(unit).line)
