@@ -71,7 +71,7 @@ func TestDiscsThatCannotBeLaidFlat(t *testing.T) {
 	assert.False(t, e.bulges(vec{1.5, 3, 0}))
 }
 
-// The fewest and the most walls, and the widest gap, of a footprint.
+// The fewest walls and the widest gap of a footprint.
 func TestFootprintsThatAreJustAllowed(t *testing.T) {
 	triangle := footprint([][2]float64{{0, 0}, {6, 0}, {0, 8}}, 9)
 	a, b := source("a", on(triangle[0], 4, 2)), source("b", on(triangle[1], 3, 2))
@@ -83,8 +83,25 @@ func TestFootprintsThatAreJustAllowed(t *testing.T) {
 	gap[3].To = at(0, 1.01*joint)
 	_, err := New(&design.Design{Walls: gap}).Through(source("a", ground(-1, 4, 0)), source("b", ground(13, 4, 0)))
 	assert.ErrorContains(t, err, "the footprint does not close")
+}
 
+func TestTheMostWallsOfAFootprint(t *testing.T) {
 	assert.Len(t, built(t, tower(mostCorners, 5, 3)).corners, mostCorners)
+}
+
+// A line along a wall that goes on inside, where the footprint steps out, is not clear
+// in whatever direction the house stands.
+func TestALineThatLeavesAWallInward(t *testing.T) {
+	for turn := range 100 {
+		sin, cos := math.Sincos(float64(turn))
+		turned := func(x, y float64) [2]float64 { return [2]float64{x*cos - y*sin, x*sin + y*cos} }
+		b := built(t, footprint([][2]float64{turned(0, 0), turned(7, 0), turned(7, -3), turned(12, -3), turned(12, 8), turned(0, 8)}, 3))
+		from, along, to := turned(0.5, 0), turned(6.5, 0), turned(11, 0)
+		at := func(p [2]float64) vec { return vec{p[0], p[1], 0} }
+		assert.True(t, b.clear(at(from), at(along)), "%d radians", turn)
+		assert.False(t, b.clear(at(from), at(to)), "%d radians", turn)
+		assert.False(t, b.clear(at(to), at(from)), "%d radians", turn)
+	}
 }
 
 // Paths are cut back by the radius of the disc that they end on, and stay where there
