@@ -89,18 +89,32 @@ func TestTheMostWallsOfAFootprint(t *testing.T) {
 	assert.Len(t, built(t, tower(mostCorners, 5, 3)).corners, mostCorners)
 }
 
+// A line that touches a corner inside the house runs through one stretch there, and
+// through another one beyond a court.
+func TestStretchesIndoors(t *testing.T) {
+	b := built(t, footprint([][2]float64{{0, 0}, {20, 0}, {20, 8}, {16, 8}, {16, 2}, {10, 2}, {10, 8}, {7, 8}, {7, 3}, {3, 3}, {3, 8}, {0, 8}}, 3))
+	list := b.indoors(segment{vec{-1, 2.2, 0}, vec{21, 4.4, 0}}) // through 7, 3
+	require.Len(t, list, 2)
+	for i, want := range []stretch{{0, 10}, {16, 20}} {
+		assert.InDelta(t, want.from, 22*list[i].from-1, 1e-9)
+		assert.InDelta(t, want.to, 22*list[i].to-1, 1e-9)
+	}
+}
+
 // A line along a wall that goes on inside, where the footprint steps out, is not clear
-// in whatever direction the house stands.
+// in whatever direction the house stands, nor if it runs no deeper than the slack.
 func TestALineThatLeavesAWallInward(t *testing.T) {
 	for turn := range 100 {
 		sin, cos := math.Sincos(float64(turn))
 		turned := func(x, y float64) [2]float64 { return [2]float64{x*cos - y*sin, x*sin + y*cos} }
 		b := built(t, footprint([][2]float64{turned(0, 0), turned(7, 0), turned(7, -3), turned(12, -3), turned(12, 8), turned(0, 8)}, 3))
-		from, along, to := turned(0.5, 0), turned(6.5, 0), turned(11, 0)
 		at := func(p [2]float64) vec { return vec{p[0], p[1], 0} }
-		assert.True(t, b.clear(at(from), at(along)), "%d radians", turn)
-		assert.False(t, b.clear(at(from), at(to)), "%d radians", turn)
-		assert.False(t, b.clear(at(to), at(from)), "%d radians", turn)
+		for _, deep := range []float64{-0.5 * skin, 0, 0.5 * skin} {
+			from, along, to := at(turned(0.5, deep)), at(turned(6.5, deep)), at(turned(11, deep))
+			assert.True(t, b.clear(from, along), "%d radians", turn)
+			assert.False(t, b.clear(from, to), "%d radians", turn)
+			assert.False(t, b.clear(to, from), "%d radians", turn)
+		}
 	}
 }
 
