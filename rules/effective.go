@@ -16,9 +16,10 @@ type Effective struct {
 	Off    []SwitchedOff
 	Files  []*Pack // this pack's file first, then those it extends
 
-	broken []string // own tables that cannot be used
-	before figures  // of the parents
-	digest func() string
+	broken    []string             // own tables that cannot be used
+	unsettled map[string][2]string // names of base designs that two parents give, and these packs
+	before    figures              // of the parents
+	digest    func() string
 }
 
 // Owned is a part of a pack, the id of the pack that it comes from, and the file

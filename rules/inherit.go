@@ -10,7 +10,7 @@ import (
 // inherit lays a pack over its parents.
 func inherit(pack *Pack, parents []*Effective, report *mistakes) *Effective {
 	e := &Effective{Head: pack.Head, Limits: map[string]Owned[*Limit]{}, Tables: map[string]Owned[*Table]{},
-		Bases: map[string]Owned[*Base]{}, Files: []*Pack{pack}}
+		Bases: map[string]Owned[*Base]{}, unsettled: map[string][2]string{}, Files: []*Pack{pack}}
 	e.digest = sync.OnceValue(e.sum)
 	for _, parent := range parents {
 		e.take(parent, pack, report)
@@ -19,6 +19,9 @@ func inherit(pack *Pack, parents []*Effective, report *mistakes) *Effective {
 	e.ownLimits(pack, report)
 	e.ownTables(pack, report)
 	own(e.Bases, pack.Bases, pack)
+	for name := range pack.Bases {
+		delete(e.unsettled, name)
+	}
 	e.applyChanges(pack, report)
 	e.reach(e.before)
 	e.addRules(pack, report)
@@ -51,9 +54,13 @@ func own[T any](into map[string]Owned[T], parts map[string]T, pack *Pack) {
 func (e *Effective) take(parent *Effective, pack *Pack, report *mistakes) {
 	settle(e.Limits, parent.Limits, pack.Limits, "limit", pack, report)
 	settle(e.Tables, parent.Tables, pack.Tables, "table", pack, report)
-	settle(e.Bases, parent.Bases, pack.Bases, "base design", pack, report)
+	e.takeBases(parent)
+	apart := map[string][]string{} // rules in another version than that of an earlier parent, by the pack that holds them
 	for _, r := range parent.Rules {
-		e.takeRule(r, pack, report)
+		e.takeRule(r, pack, apart, report)
+	}
+	for _, holder := range sortedKeys(apart) {
+		e.conflictVersions(holder, apart[holder], report)
 	}
 	for _, off := range parent.Off {
 		e.takeOff(off, pack, report)
@@ -65,7 +72,19 @@ func (e *Effective) take(parent *Effective, pack *Pack, report *mistakes) {
 	}
 }
 
-func (e *Effective) takeRule(r *Compiled, pack *Pack, report *mistakes) {
+// takeBases adds the base designs of a parent. The samples of each pack keep their
+// own; a name that two parents give is refused where a sample of this pack uses it.
+func (e *Effective) takeBases(parent *Effective) {
+	maps.Copy(e.unsettled, parent.unsettled)
+	for name, base := range parent.Bases {
+		if twin, ok := e.Bases[name]; ok && twin.Pack != base.Pack {
+			e.unsettled[name] = [2]string{twin.Pack, base.Pack}
+		}
+		e.Bases[name] = base
+	}
+}
+
+func (e *Effective) takeRule(r *Compiled, pack *Pack, apart map[string][]string, report *mistakes) {
 	twin := e.Rule(r.ID)
 	switch {
 	case twin == nil:
@@ -76,8 +95,18 @@ func (e *Effective) takeRule(r *Compiled, pack *Pack, report *mistakes) {
 	case twin.Pack != r.Pack:
 		e.conflict(report, fmt.Sprintf("packs %q and %q both hold a rule %q", twin.Pack, r.Pack, r.ID), "extend one of them only")
 	case !maps.Equal(twin.Given, r.Given):
-		e.conflict(report, fmt.Sprintf("two parents hold rule %q of pack %q in different versions", r.ID, r.Pack), "extend one of them only")
+		apart[r.Pack] = append(apart[r.Pack], r.ID)
 	}
+}
+
+// conflictVersions reports rules of a pack that two parents changed in different
+// ways: as one mistake, since it has one cure.
+func (e *Effective) conflictVersions(holder string, ids []string, report *mistakes) {
+	message := fmt.Sprintf("two parents hold rule %q of pack %q in different versions", ids[0], holder)
+	if len(ids) > 1 {
+		message = fmt.Sprintf("two parents hold %d rules of pack %q in different versions, such as %q", len(ids), holder, ids[0])
+	}
+	e.conflict(report, message, "extend one of them only")
 }
 
 // takeOff keeps a rule off that a parent switches off. Another parent may have

@@ -175,9 +175,28 @@ func (l *Library) parents(pack *Pack, name string, line []string, report *mistak
 			report.add(at, where, fmt.Sprintf("found %q twice, expected each pack once", named), "")
 			continue
 		}
+		if twice := within(parents, e); twice != "" {
+			report.add(at, where, twice, "leave the pack out that the other one extends")
+			continue
+		}
 		parents = append(parents, e)
 	}
 	return parents
+}
+
+// within tells of a parent that another parent extends already; empty where none
+// does.
+func within(parents []*Effective, e *Effective) string {
+	for _, p := range parents {
+		outer, inner := p, e
+		if e.holds(p.Files[0]) {
+			outer, inner = e, p
+		}
+		if outer.holds(inner.Files[0]) {
+			return fmt.Sprintf("found packs %q and %q, of which %q extends %q already", p.Head.ID, e.Head.ID, outer.Head.ID, inner.Head.ID)
+		}
+	}
+	return ""
 }
 
 // beside is the name of a parent as the caller of the library would give it: a

@@ -57,7 +57,7 @@ func (e *Effective) addSamples(pack *Pack, report *mistakes) {
 		r := e.Rule(s.Rule)
 		switch {
 		case r == nil:
-			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("no parent has a rule %q to show", s.Rule), e.nearRule(s.Rule, report))
+			report.add(s.At("rule"), s.KeyPath("rule"), e.unknownRule(s.Rule, pack), e.nearRule(s.Rule, report))
 		case r.Pack == pack.Head.ID:
 			report.add(s.At("rule"), s.KeyPath("rule"), fmt.Sprintf("rule %q is this pack's own", s.Rule), "give its samples as [[rule.sample]]")
 		default:
@@ -76,7 +76,7 @@ func (e *Effective) checkSamples(pack *Pack, report *mistakes) {
 			if s.written.pack != pack {
 				continue
 			}
-			r.checkSample(s, report)
+			r.checkSample(s, e.unsettled, report)
 			if named[s.Name] {
 				report.add(s.At("name"), s.KeyPath("name"), fmt.Sprintf("rule %q has a sample %q already", r.ID, s.Name), "")
 			}
@@ -85,12 +85,16 @@ func (e *Effective) checkSamples(pack *Pack, report *mistakes) {
 	}
 }
 
-func (c *Compiled) checkSample(s *Sample, report *mistakes) {
+func (c *Compiled) checkSample(s *Sample, unsettled map[string][2]string, report *mistakes) {
 	switch name := s.base(); {
 	case name == "":
 		report.add(s.Position(), s.KeyPath("base"), fmt.Sprintf("the sample %q has no base design", s.Name), "name one in base, or in default_base of [pack]")
 	case s.written.bases[name].Part == nil:
 		report.add(s.At("base"), s.KeyPath("base"), fmt.Sprintf("no base design %q", name), report.near(name, sortedKeys(s.written.bases)))
+	}
+	if of, both := unsettled[s.base()]; both {
+		report.add(s.At("base"), s.KeyPath("base"), fmt.Sprintf("packs %q and %q both hold a base design %q", of[0], of[1], s.base()),
+			"say which base design holds by giving it in this pack")
 	}
 	switch {
 	case s.Expect == "fail" && c.Judge:
