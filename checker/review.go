@@ -21,7 +21,7 @@ type Request struct {
 // pack that cannot be used is refused when it is loaded, a design when it is read.
 func Review(d *design.Design, q Request) *Report {
 	r := &Report{File: q.File, Design: d, Units: systemOf(d), Date: q.Date}
-	w := &reviewing{report: r, brief: q.Brief, facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
+	w := &reviewing{report: r, telling: q.telling(), facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 	for _, pack := range outermost(q.Packs) {
 		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
 		for _, rule := range pack.Rules {
@@ -35,6 +35,13 @@ func Review(d *design.Design, q Request) *Report {
 		r.accept(d.Variances)
 	}
 	return r
+}
+
+func (q Request) telling() rules.Telling {
+	if q.Brief {
+		return rules.Problems
+	}
+	return rules.Everything
 }
 
 func systemOf(d *design.Design) quantity.System {

@@ -15,7 +15,7 @@ import (
 // key is worked out once.
 type reviewing struct {
 	report  *Report
-	brief   bool
+	telling rules.Telling
 	facts   *facts.Facts
 	results []*Result
 	things  map[any]Subject
@@ -32,11 +32,7 @@ type keyRead struct {
 // ask asks one rule.
 func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
 	units := rule.Rule.Topic.System(w.report.Units)
-	asked := rule.Ask
-	if w.brief {
-		asked = rule.AskBriefly
-	}
-	judged := asked(w.facts)
+	judged := rule.AskFor(w.facts, w.telling)
 	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, units), measures: len(rule.Distances()) > 0}
 	alike.Advice = advice(rule, alike.Limits)
 	results := make([]Result, len(judged))

@@ -28,17 +28,25 @@ type Judgement struct {
 // Ask asks the rule of every subject that the design has. A rule that is not
 // due yet, or whose subjects the design does not have, gives one judgement that
 // says so.
-func (c *Compiled) Ask(f *facts.Facts) []Judgement { return c.ask(f, false) }
+func (c *Compiled) Ask(f *facts.Facts) []Judgement { return c.AskFor(f, Everything) }
 
-// AskBriefly is Ask without the reasons of what asks nothing of the designer: a
-// condition that decides by being met or not comes with its truth alone.
-func (c *Compiled) AskBriefly(f *facts.Facts) []Judgement { return c.ask(f, true) }
+// Telling is which reasons judgements come with. Without reasons, a condition that
+// is met or not comes with its truth alone, for less work.
+type Telling int
 
-func (c *Compiled) ask(f *facts.Facts, briefly bool) []Judgement {
+// What judgements tell.
+const (
+	Everything   Telling = iota // all reasons
+	Requirements                // none of conditions `when`
+	Problems                    // nor of requirements that are met
+)
+
+// AskFor is Ask for judgements with some of their reasons.
+func (c *Compiled) AskFor(f *facts.Facts, t Telling) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f), briefly: briefly, lists: make([][]any, len(c.each))}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f), telling: t, lists: make([][]any, len(c.each))}
 	r.scope = expression.NewScope(f, r.steps())
 	r.over(nil)
 	f.Work += r.work()
@@ -92,7 +100,7 @@ type run struct {
 	found []Judgement
 	cut   string // why not all subjects were judged
 
-	briefly bool // what asks nothing of the designer is not explained
+	telling Telling
 	budget
 }
 
@@ -153,7 +161,7 @@ func (r *run) judge(bound []any) Judgement {
 	j := Judgement{Subjects: bound}
 	scope := r.scope
 	if r.rule.when != nil {
-		j.When = explain(r.rule.when, scope, r.briefly, r.briefly)
+		j.When = explain(r.rule.when, scope, r.telling >= Requirements, r.telling >= Requirements)
 		if j.When.Truth == expression.False {
 			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
 			return j
@@ -161,7 +169,7 @@ func (r *run) judge(bound []any) Judgement {
 	} else {
 		j.When.Truth = expression.True
 	}
-	j.Require = explain(r.rule.require, scope, r.briefly, false)
+	j.Require = explain(r.rule.require, scope, r.telling >= Problems, false)
 	switch {
 	case j.Require.Truth == expression.True:
 		j.Outcome = Pass

@@ -70,14 +70,14 @@ func TestReviewLibraryRefusesTheSame(t *testing.T) {
 
 // What is asked briefly comes out the same; only what asks nothing of the designer
 // comes without its reasons.
-func TestAskedBriefly(t *testing.T) {
+func TestAskedForProblems(t *testing.T) {
 	source, err := os.ReadFile("../testdata/designs/faults/alder-court-faults.vent.toml")
 	require.NoError(t, err)
 	house, problems := design.Load("house", source)
 	require.Empty(t, problems)
 	bare := 0
 	for _, rule := range builtIn(t, "irc-2021").Rules {
-		full, brief := rule.Ask(facts.Of(house)), rule.AskBriefly(facts.Of(house))
+		full, brief := rule.Ask(facts.Of(house)), rule.AskFor(facts.Of(house), rules.Problems)
 		require.Len(t, brief, len(full), rule.ID)
 		for i := range full {
 			if o := brief[i].Outcome; o == rules.Pass || o == rules.NotApplicable {

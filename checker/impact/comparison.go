@@ -98,12 +98,12 @@ func (c *Comparison) judge(p pair, f *facts.Facts, name string) ruleCase {
 	result := ruleCase{change: change{NotHeld, NotHeld}}
 	var judged []rules.Judgement
 	if p.from != nil {
-		judged = p.from.Ask(f)
+		judged = p.from.AskFor(f, rules.Requirements)
 		result.from = stateOf(p.from, judged)
 	}
 	if p.to != nil {
 		if !p.same {
-			judged = p.to.Ask(f)
+			judged = p.to.AskFor(f, rules.Requirements)
 		}
 		result.to = stateOf(p.to, judged)
 		result.near = c.nearest(f.Design, name, judged)
