@@ -75,8 +75,12 @@ func commands(m machine) *cobra.Command {
 	root.SetErr(m.stderr)
 	root.SetHelpTemplate(helpText)
 	root.SetHelpCommand(helpCommand())
-	root.CompletionOptions.HiddenDefaultCmd = true
 	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), impactCommand(m), starterCommand(m), configCommand(m), schemaCommand(m), versionCommand(m))
+	completions(root)
+	root.InitDefaultCompletionCmd()
+	if c, _, err := root.Find([]string{"completion"}); err == nil {
+		c.Short = "print a script by which a shell completes commands"
+	}
 	return root
 }
 
