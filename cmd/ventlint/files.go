@@ -21,7 +21,8 @@ type input struct {
 
 // find lists the designs of the named files and folders, folders in the order
 // of their paths. A folder without a design is an error: nothing would have been
-// reviewed. Links inside folders are not followed.
+// reviewed. Links inside folders are not followed, and folders inside that begin
+// with a dot not entered: they hold what tools keep, such as copies of designs.
 func find(paths []string, stdinName string) ([]input, error) {
 	var inputs []input
 	for _, p := range paths {
@@ -51,6 +52,9 @@ func search(folder string) ([]input, error) {
 	err := filepath.WalkDir(folder, func(p string, entry fs.DirEntry, err error) error {
 		if err != nil {
 			return plain(err)
+		}
+		if entry.IsDir() && p != folder && strings.HasPrefix(entry.Name(), ".") {
+			return fs.SkipDir
 		}
 		if entry.Type().IsRegular() && strings.HasSuffix(p, designSuffix) {
 			inputs = append(inputs, input{path: p, name: filepath.ToSlash(filepath.Clean(p))})

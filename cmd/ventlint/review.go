@@ -16,7 +16,8 @@ func reviewCommand(m machine) *cobra.Command {
 		Short: "review designs and report what must be corrected",
 		Long: `Reviews each design (*.vent.toml) against its rule packs: those of --pack, else
 those that the design declares in project.codes, else irc-2021 and practice. A
-folder is searched for designs; "-" reads one from standard input.
+folder is searched for designs, but for folders inside that begin with a dot; "-"
+reads one from standard input.
 
 What no flag says is taken from ventlint.toml, which is looked for in this folder
 and those around it, up to the root of the repository. Its designs are reviewed

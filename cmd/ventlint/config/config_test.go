@@ -128,7 +128,7 @@ func TestFind(t *testing.T) {
 
 func TestSelect(t *testing.T) {
 	tree(t, "a.vent.toml", "a.rules.toml", "designs/b.vent.toml", "designs/x/c.vent.toml", "designs/x/y/d.vent.toml",
-		"designs/drafts/e.vent.toml", ".git/f.vent.toml", "[1]/g.vent.toml", "sub/ventlint.toml")
+		"designs/drafts/e.vent.toml", ".git/f.vent.toml", ".more/h.vent.toml", "[1]/g.vent.toml", "sub/ventlint.toml")
 	for _, c := range []struct {
 		file, designs, except string
 		want                  []string
@@ -141,6 +141,7 @@ func TestSelect(t *testing.T) {
 		{"ventlint.toml", `"designs/**/?.vent.toml"`, `"designs/*/*"`, []string{"designs/b.vent.toml"}},
 		{"ventlint.toml", `"**/x/**/*.vent.toml"`, ``, []string{"designs/x/c.vent.toml", "designs/x/y/d.vent.toml"}},
 		{"ventlint.toml", `"."`, `"designs"`, []string{"[1]/g.vent.toml", "a.vent.toml"}},
+		{"ventlint.toml", `".more/*"`, ``, []string{".more/h.vent.toml"}},
 		{"sub/ventlint.toml", `"../designs/x"`, `"../**/y"`, []string{"designs/x/c.vent.toml"}},
 		{"[1]/ventlint.toml", `"*"`, ``, []string{"[1]/g.vent.toml"}},
 	} {

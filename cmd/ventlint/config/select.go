@@ -14,7 +14,8 @@ const designSuffix = ".vent.toml"
 
 // Select lists the designs that the configuration names, in the order of their
 // paths. A pattern that meets none is a problem, and so is leaving out all. Links
-// inside folders are not followed, and folders of version control not entered.
+// inside folders are not followed, and folders that begin with a dot not entered
+// unless a pattern names them.
 func (c *Config) Select() ([]string, []document.Problem) {
 	k := checker{Config: c}
 	var all []string
@@ -55,7 +56,7 @@ func (g glob) walk() ([]string, error) {
 			return fs.SkipAll
 		case err != nil:
 			return err
-		case entry.IsDir() && entry.Name() == repository:
+		case entry.IsDir() && name != g.root && strings.HasPrefix(entry.Name(), "."):
 			return fs.SkipDir
 		case entry.Type().IsRegular() && strings.HasSuffix(name, designSuffix) && g.meets(name):
 			met = append(met, name)
