@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"path/filepath"
 	"strings"
 
@@ -56,16 +57,32 @@ func (d destinations) brief() bool {
 	return reportfmt.Brief(d.shown)
 }
 
-// spare refuses to write a report over a design that is reviewed.
-func (d destinations) spare(inputs []input) error {
+// spare refuses to write a report over a design that is reviewed, or a pack file
+// that judges it, by whatever name.
+func (d destinations) spare(inputs []input, packs []string) error {
 	for _, file := range d.files {
 		for _, in := range inputs {
-			if !in.stdin && in.name == filepath.ToSlash(filepath.Clean(file.path)) {
+			if !in.stdin && sameFile(in.path, file.path) {
 				return fmt.Errorf("--output %q is a design of this review", file.path)
+			}
+		}
+		for _, pack := range packs {
+			if sameFile(pack, file.path) {
+				return fmt.Errorf("--output %q is a pack of this review", file.path)
 			}
 		}
 	}
 	return nil
+}
+
+// sameFile tells whether two paths name one file.
+func sameFile(a, b string) bool {
+	one, err := os.Stat(a)
+	if err != nil {
+		return false
+	}
+	other, err := os.Stat(b)
+	return err == nil && os.SameFile(one, other)
 }
 
 // write writes all reports or, where one cannot be written, no file.

@@ -74,7 +74,7 @@ func (f drawFlags) check(path string) error {
 		return fmt.Errorf("--what %q, expected plan or elevation", f.what)
 	case f.what == "plan" && f.wall != "":
 		return fmt.Errorf("--wall %q says nothing of a plan, expected --what elevation with it", f.wall)
-	case f.output != "" && f.output == path:
+	case f.output != "" && sameFile(f.output, path):
 		return fmt.Errorf("--output %q is the design", f.output)
 	}
 	return nil

@@ -14,9 +14,10 @@ const designSuffix = ".vent.toml"
 
 // input is one design to read: a file, or standard input.
 type input struct {
-	path  string
-	name  string // in reports: with forward slashes
-	stdin bool
+	path   string
+	name   string // in reports: with forward slashes
+	stdin  bool
+	folder string // that was named and holds it; empty for a file that was named
 }
 
 // find lists the designs of the named files and folders, folders in the order
@@ -27,7 +28,7 @@ func find(paths []string, stdinName string) ([]input, error) {
 	var inputs []input
 	for _, p := range paths {
 		if p == "-" {
-			inputs = append(inputs, input{p, stdinName, true})
+			inputs = append(inputs, input{path: p, name: stdinName, stdin: true})
 			continue
 		}
 		info, err := os.Stat(p)
@@ -47,9 +48,10 @@ func find(paths []string, stdinName string) ([]input, error) {
 	return distinct(inputs), nil
 }
 
+// search walks a folder, also one that is named by a link.
 func search(folder string) ([]input, error) {
 	var inputs []input
-	err := filepath.WalkDir(folder, func(p string, entry fs.DirEntry, err error) error {
+	err := filepath.WalkDir(folder+string(filepath.Separator), func(p string, entry fs.DirEntry, err error) error {
 		if err != nil {
 			return plain(err)
 		}
@@ -57,7 +59,7 @@ func search(folder string) ([]input, error) {
 			return fs.SkipDir
 		}
 		if entry.Type().IsRegular() && strings.HasSuffix(p, designSuffix) {
-			inputs = append(inputs, input{path: p, name: filepath.ToSlash(filepath.Clean(p))})
+			inputs = append(inputs, input{path: p, name: filepath.ToSlash(filepath.Clean(p)), folder: folder})
 		}
 		return nil
 	})
@@ -89,11 +91,21 @@ func (in input) read(stdin io.Reader) ([]byte, error) {
 	if in.stdin {
 		return io.ReadAll(io.LimitReader(stdin, largest))
 	}
-	return readFile(in.path)
+	if in.folder == "" {
+		return readFile(in.path)
+	}
+	inside, err := filepath.Rel(in.folder, in.path)
+	if err != nil {
+		return nil, err
+	}
+	file, err := os.OpenInRoot(in.folder, inside) // what has become a link since must not lead out
+	return readAll(file, err)
 }
 
-func readFile(path string) ([]byte, error) {
-	file, err := os.Open(path)
+func readFile(path string) ([]byte, error) { return readAll(os.Open(path)) }
+
+// readAll reads a file that was opened, within bounds.
+func readAll(file *os.File, err error) ([]byte, error) {
 	if err != nil {
 		return nil, plain(err)
 	}

@@ -5,5 +5,6 @@ import "os"
 
 func main() {
 	collect(seldom, spare)
+	heed(os.Stderr)
 	os.Exit(run(os.Args[1:], here()))
 }
