@@ -168,3 +168,34 @@ func TestAStringOverALowWallAndAroundItsCorner(t *testing.T) {
 		assert.Len(t, m.Path, 4)
 	}
 }
+
+// The same around two corners, the second of which cannot be seen from the hood: 2 m
+// and 12 m and 2 m of walls, and the roof, at 1 in 4.
+func TestAStringOverALowWallAndAroundTwoCorners(t *testing.T) {
+	walls := footprint([][2]float64{{0, 0}, {12, 0}, {12, 12}, {0, 12}}, 30, 30, 6, 30)
+	flue := source("flue", roof(6, 11, 6))
+	for _, x := range []float64{2, 10} {
+		m := taut(t, walls, source("hood", on(walls[0], x, 2)), flue)
+		assert.InDelta(t, 5*math.Sqrt(17), float64(m.Length), 1e-6)
+		assert.Len(t, m.Path, 5)
+	}
+}
+
+// From a disc in a court, over the wall beside its own, the string is the shortest of
+// those from the points of its rim: it does not leave along its own wall.
+func TestAStringFromADiscOverTheWallBesideIt(t *testing.T) {
+	walls := horseshoe(3)
+	flue := source("flue", roof(5, 1, 3))
+	for _, wall := range []int{3, 5} {
+		best := math.Inf(1)
+		for degree := range 360 {
+			sin, cos := math.Sincos(float64(degree) * math.Pi / 180)
+			rim := source("rim", on(walls[wall], 2+0.2*cos, 2+0.2*sin))
+			best = min(best, float64(taut(t, walls, rim, flue).Length))
+		}
+		hood := opening("hood", round(on(walls[wall], 2, 2), 0.4))
+		length := float64(taut(t, walls, hood, flue).Length)
+		assert.LessOrEqual(t, length, best+1e-6, "wall %d", wall)
+		assert.GreaterOrEqual(t, length, best-1e-4, "wall %d", wall)
+	}
+}
