@@ -143,11 +143,15 @@ func limitValue(limit *rules.Limit, pack *rules.Effective) string {
 	if limit.Value == nil {
 		return "not set"
 	}
-	system := quantity.IP
+	return quantity.Format(limit.Value.V, units(pack))
+}
+
+// units is the system in which the figures of a pack are printed.
+func units(pack *rules.Effective) quantity.System {
 	if pack.Head.Units == "SI" {
-		system = quantity.SI
+		return quantity.SI
 	}
-	return quantity.Format(limit.Value.V, system)
+	return quantity.IP
 }
 
 func printTables(w writer, pack *rules.Effective) {

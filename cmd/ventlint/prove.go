@@ -2,10 +2,12 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
 )
 
@@ -98,7 +100,7 @@ func (t *tally) noticed() float64 {
 func printProof(w writer, pack *rules.Effective, p rules.Proof) {
 	for _, run := range p.Runs {
 		if !run.Passed() {
-			printRun(w, p.Rule, run)
+			printRun(w, pack, p.Rule, run)
 		}
 	}
 	for _, run := range p.Differing {
@@ -128,7 +130,7 @@ func printDiffering(w writer, pack *rules.Effective, r *rules.Compiled, run rule
 		r.ID, run.Sample.Name, run.Sample.Expect, strings.Join(r.Reached, ", "), pack.Head.ID, now)
 }
 
-func printRun(w writer, r *rules.Compiled, run rules.SampleRun) {
+func printRun(w writer, pack *rules.Effective, r *rules.Compiled, run rules.SampleRun) {
 	at := run.Sample.Position()
 	fmt.Fprintf(w, "%s:%d:%d: %s: sample %q: ", run.Sample.File(), at.Line, at.Column, r.ID, run.Sample.Name)
 	if run.Err != nil {
@@ -138,7 +140,23 @@ func printRun(w writer, r *rules.Compiled, run rules.SampleRun) {
 	fmt.Fprintf(w, "expected %s, found %s\n", run.Sample.Expect, run.Got)
 	for _, j := range run.Judgements {
 		if j.Outcome == run.Got {
-			fmt.Fprintf(w, "    %s %s\n", j.Message, j.Reason)
+			printJudgement(w, pack, j)
+		}
+	}
+}
+
+// printJudgement says why a subject of a sample came out as it did: in words, and
+// by the figures that were compared.
+func printJudgement(w writer, pack *rules.Effective, j rules.Judgement) {
+	for _, text := range slices.Compact([]string{j.Message, j.Reason}) {
+		if text != "" {
+			fmt.Fprintf(w, "    %s\n", text)
+		}
+	}
+	for _, c := range j.Require.Parts {
+		if c.Found != nil && c.Required != nil {
+			found, required := quantity.FormatPair(c.Found, c.Required, units(pack))
+			fmt.Fprintf(w, "    %s: %s %s %s is %s\n", c.Text, found, c.Operator, required, c.Truth)
 		}
 	}
 }
