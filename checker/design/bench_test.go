@@ -2,6 +2,7 @@ package design_test
 
 import (
 	"fmt"
+	"os"
 	"strings"
 	"testing"
 
@@ -37,6 +38,18 @@ func BenchmarkParse(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		_, problems := document.Parse("large.vent.toml", source)
+		require.Empty(b, problems)
+	}
+}
+
+// The whole shipped house.
+func BenchmarkHouse(b *testing.B) {
+	source, err := os.ReadFile("../../testdata/designs/ok/alder-court.vent.toml")
+	require.NoError(b, err)
+	b.SetBytes(int64(len(source)))
+	b.ReportAllocs()
+	for b.Loop() {
+		_, problems := design.Load("house.vent.toml", source)
 		require.Empty(b, problems)
 	}
 }
