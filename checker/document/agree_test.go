@@ -59,3 +59,22 @@ func TestADifferenceIsReportedAtItsPlace(t *testing.T) {
 	tree.source = "a = "
 	require.Contains(t, tree.agree()[0].Message, "not valid TOML: ")
 }
+
+// A known document is read as any other, but for the tables that are not wanted,
+// whatever stands in their texts.
+func TestUnwantedTablesAreLeftOut(t *testing.T) {
+	const kept, unwanted = "[[rule]]\nid = 'a'\n", "[[rule.sample]]\nwith = '''\n[room]\n'''\nlist = [\n  [1],\n]\nname = \"x\" # [y]\n"
+	whole, problems := Parse("test", []byte(kept+unwanted+unwanted+kept+unwanted))
+	require.Empty(t, problems)
+	require.Len(t, whole.root.child("rule").children[0].child("sample").children, 2)
+	known, problems := ParseKnown(kept+unwanted+unwanted+kept+unwanted, "[[rule.sample]]")
+	require.Empty(t, problems)
+	rules := known.root.child("rule").children
+	require.Len(t, rules, 2)
+	for i, r := range rules {
+		require.Len(t, r.children, 1)
+		require.Equal(t, whole.root.child("rule").children[i].child("id").at, r.child("id").at)
+	}
+	_, problems = ParseKnown("a = ", "")
+	require.Len(t, problems, 1)
+}
