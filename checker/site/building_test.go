@@ -107,7 +107,7 @@ func TestALineThatLeavesAWallInward(t *testing.T) {
 	for turn := range 100 {
 		sin, cos := math.Sincos(float64(turn))
 		turned := func(x, y float64) [2]float64 { return [2]float64{x*cos - y*sin, x*sin + y*cos} }
-		b := built(t, footprint([][2]float64{turned(0, 0), turned(7, 0), turned(7, -3), turned(12, -3), turned(12, 8), turned(0, 8)}, 3))
+		b := built(t, footprint([][2]float64{turned(0, 0), turned(7, 0), turned(0.2, -3), turned(14, -3), turned(14, 8), turned(0, 8)}, 3))
 		at := func(p [2]float64) vec { return vec{p[0], p[1], 0} }
 		for _, deep := range []float64{-0.5 * skin, 0, 0.5 * skin} {
 			from, along, to := at(turned(0.5, deep)), at(turned(6.5, deep)), at(turned(11, deep))
@@ -198,4 +198,12 @@ func TestAStringFromADiscOverTheWallBesideIt(t *testing.T) {
 		assert.LessOrEqual(t, length, best+1e-6, "wall %d", wall)
 		assert.GreaterOrEqual(t, length, best-1e-4, "wall %d", wall)
 	}
+}
+
+// A disc that stands over the top of its wall lets go at that top: level over the
+// house and 1 m down.
+func TestAStringFromADiscOverTheTopOfItsWall(t *testing.T) {
+	walls := rectangular(12, 8, 3)
+	m := taut(t, walls, opening("hood", round(on(walls[0], 6, 2.95), 0.4)), source("vent", on(walls[2], 6, 2)))
+	assert.InDelta(t, 8+1, float64(m.Length), 1e-6)
 }
