@@ -5,6 +5,7 @@ import (
 	"html/template"
 	"io"
 	"strings"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker"
 )
@@ -23,7 +24,8 @@ var htmlPage string
 //go:embed html_style.css
 var htmlStyle string
 
-var htmlTemplate = template.Must(template.New("page").Parse(htmlPage))
+// htmlTemplate is parsed when the first page is written.
+var htmlTemplate = sync.OnceValue(func() *template.Template { return template.Must(template.New("page").Parse(htmlPage)) })
 
 func (htmlFormat) Write(w io.Writer, b Batch) error {
 	page := htmlDocument{Closing: closing, Empty: b.empty()}
@@ -38,7 +40,7 @@ func (htmlFormat) Write(w io.Writer, b Batch) error {
 	makeVisible(&page)
 	page.Style = template.CSS(htmlStyle) // ours, not a design's
 	var out strings.Builder
-	if err := htmlTemplate.Execute(&out, page); err != nil {
+	if err := htmlTemplate().Execute(&out, page); err != nil {
 		return err
 	}
 	_, err := io.WriteString(w, out.String())

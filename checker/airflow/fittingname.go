@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode"
 )
 
@@ -30,18 +31,17 @@ const mostName = 200 // bytes of a name that are read
 // 90 degrees, smooth, r/D 1.5" is known. Any other name is an *UnknownFitting.
 func FittingNamed(name string) (KnownFitting, error) {
 	words := wordsOf(name)
+	known, _ := fittingWords()
 	for i, k := range knownFittings {
-		if slices.Equal(words, fittingWords[i]) {
+		if slices.Equal(words, known[i]) {
 			return k, nil
 		}
 	}
 	return KnownFitting{}, &UnknownFitting{name, nearFittings(words)}
 }
 
-// fittingWords are the words of each known name, vocabulary all of them once.
-var fittingWords, vocabulary = readNames()
-
-func readNames() (names [][]string, all []string) {
+// fittingWords are the words of each known name, and all of them once.
+var fittingWords = sync.OnceValues(func() (names [][]string, all []string) {
 	for _, k := range knownFittings {
 		words := wordsOf(k.Name)
 		names = append(names, words)
@@ -49,7 +49,7 @@ func readNames() (names [][]string, all []string) {
 	}
 	slices.Sort(all)
 	return names, slices.Compact(all)
-}
+})
 
 var (
 	filler = []string{"a", "an", "and", "by", "deg", "degree", "degrees", "duct", "in", "into", "of", "the", "to", "with"}

@@ -13,6 +13,7 @@ const mostNear = 6
 // nearFittings ranks the known names by the words they share with the wanted
 // ones, misspelled words as the nearest known.
 func nearFittings(wanted []string) []string {
+	names, vocabulary := fittingWords()
 	for i, w := range wanted {
 		if near := document.Near(w, vocabulary); near != "" && !isNumber(w) {
 			wanted[i] = near
@@ -20,7 +21,7 @@ func nearFittings(wanted []string) []string {
 	}
 	type rank struct{ name, shared, words int }
 	var ranks []rank
-	for i, words := range fittingWords {
+	for i, words := range names {
 		shared, named := 0, false
 		for _, w := range words {
 			if slices.Contains(wanted, w) {
