@@ -80,7 +80,7 @@ func TestProgress(t *testing.T) {
 	assert.Empty(t, quiet.stderr)
 	watched := impactOf(t, true, "--from", "irc-2021", "--to", "irc-2024", "designs")
 	assert.Equal(t, quiet.stdout, watched.stdout)
-	assert.Contains(t, watched.stderr, "\r3 of 3 designs")
+	assert.Contains(t, watched.stderr, "] 3 of 3 designs")
 	assert.True(t, strings.HasSuffix(watched.stderr, "\r"), "an empty line is left behind")
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"strings"
 	"sync"
 )
 
@@ -27,13 +28,20 @@ func (p *progress) step() {
 	p.lock.Lock()
 	defer p.lock.Unlock()
 	if p.done++; p.to != nil && p.done%p.every == 0 {
-		fmt.Fprintf(p.to, "\r%d of %d designs", p.done, p.all)
+		fmt.Fprintf(p.to, "\r%s", p.bar())
 	}
+}
+
+// bar shows what is done of all, in one line that the next one covers.
+func (p *progress) bar() string {
+	const wide = 30
+	full := wide * p.done / p.all
+	return fmt.Sprintf("[%s%s] %d of %d designs", strings.Repeat("=", full), strings.Repeat(" ", wide-full), p.done, p.all)
 }
 
 // end leaves an empty line behind.
 func (p *progress) end() {
 	if p.to != nil {
-		fmt.Fprintf(p.to, "\r%*s\r", len(fmt.Sprintf("%d of %d designs", p.all, p.all)), "")
+		fmt.Fprintf(p.to, "\r%*s\r", len(p.bar()), "")
 	}
 }

@@ -26,7 +26,8 @@ func TestProgressIsTold(t *testing.T) {
 		{"impact", "--from", "iecc-2018", "--to", "iecc-2021", designs + "/ok/quarry-lane-apartment.vent.toml", earlyOne, withGaps},
 	} {
 		told := watching(t, true, args...)
-		require.Equal(t, "\r1 of 3 designs\r2 of 3 designs\r3 of 3 designs\r"+strings.Repeat(" ", len("3 of 3 designs"))+"\r", told, args[0])
+		require.Equal(t, "\r[==========                    ] 1 of 3 designs\r[====================          ] 2 of 3 designs"+
+			"\r[==============================] 3 of 3 designs\r"+strings.Repeat(" ", len("[] 3 of 3 designs")+30)+"\r", told, args[0])
 		require.Empty(t, watching(t, false, args...), "only on a terminal")
 	}
 	require.Empty(t, watching(t, true, "review", earlyOne), "one design takes no time")
