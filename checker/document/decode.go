@@ -47,7 +47,7 @@ func (d *decoder) value(n *node, v reflect.Value) bool {
 	switch {
 	case v.Kind() == reflect.Pointer:
 		return d.pointer(n, v)
-	case v.Addr().Type().Implements(unmarshalerType):
+	case traitsOf(v.Type()).unmarshals:
 		return d.unmarshal(n, v)
 	}
 	switch v.Kind() {

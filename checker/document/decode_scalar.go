@@ -92,15 +92,3 @@ func (n *node) generic() any {
 	}
 	return n.value
 }
-
-// valuesOf gives the words that a type, or what it points to, takes; nil when
-// it takes any.
-func valuesOf(t reflect.Type) []string {
-	if t.Kind() == reflect.Pointer {
-		t = t.Elem()
-	}
-	if enumeration, ok := reflect.Zero(t).Interface().(interface{ Values() []string }); ok {
-		return enumeration.Values()
-	}
-	return nil
-}
