@@ -7,6 +7,7 @@ import (
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/cmd/ventlint/config"
 	"github.com/ventlint/ventlint/rules"
 )
@@ -149,7 +150,16 @@ func (g *generator) property(t reflect.Type, field reflect.StructField, key stri
 	for word, value := range narrowed[t.Name()+"."+key] {
 		schema[word] = value
 	}
-	describe(schema, g.comments.ofField(t, field.Name), bounds, linked(field.Type))
+	held := field.Type
+	for held.Kind() == reflect.Pointer || held.Kind() == reflect.Slice || held.Kind() == reflect.Map {
+		held = held.Elem()
+	}
+	example := ""
+	if quantity.ExampleOf(held) != "" {
+		example = quantity.Describe(held)
+	}
+	describe(schema, g.comments.ofField(t, field.Name), bounds, linked(field.Type), example)
+	describe(schema, g.comments.ofType(held)) // where the field itself says nothing
 	return schema
 }
 
