@@ -22,10 +22,11 @@ $1 == "LIVED" {
   lived++
   split($4, at, ":")
   file = package "/" at[1]
-  key = file " " $2 " " trim(marked(file, at[2], at[3]))
+  line = marked(file, at[2], at[3])
+  key = file " " $2 " " line
   delete needless[key]
   if (key in entry) explained++
-  else survivors[++n] = sprintf("  %s:%d:%d %s\n    %s", file, at[2], at[3], $2, trim(marked(file, at[2], at[3])))
+  else survivors[++n] = sprintf("  %s:%d:%d %s\n    %s", file, at[2], at[3], $2, line)
 }
 
 END {
@@ -39,11 +40,16 @@ END {
   exit n + stale + (sample ? 0 : left) > 0
 }
 
-# marked gives a line of a file with a mark before its column, which counts bytes.
-function marked(file, line, column,   text, i) {
-  for (i = 0; i < line && (getline text < file) > 0; i++) ;
+# marked gives a line of a file with a mark before its column, which counts bytes; a
+# bare break or continue is told by the line before it.
+function marked(file, line, column,   text, before, i) {
+  for (i = 0; i < line; i++) {
+    before = text
+    getline text < file
+  }
   close(file)
-  return substr(text, 1, column - 1) "¦" substr(text, column)
+  text = trim(substr(text, 1, column - 1) "¦" substr(text, column))
+  return text ~ /^¦(break|continue)$/ ? trim(before) " " text : text
 }
 
 function trim(text) {
