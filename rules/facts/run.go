@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"cmp"
 	"slices"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -33,6 +34,28 @@ func (f *Facts) run(duct *design.Duct) ([]*design.Duct, error) {
 		}
 		list = append(list, after)
 	}
+}
+
+// joinedTo tells whether a duct leads to or from a ventilator, through other ducts
+// too. Where none is found and an end of a duct on the way is not said, it could.
+func (f *Facts) joinedTo(duct *design.Duct, unit *design.Ventilator) (bool, error) {
+	var missing error
+	list := []*design.Duct{duct}
+	for i := 0; i < len(list); i++ {
+		if is(list[i].From, unit.ID) || is(list[i].To, unit.ID) {
+			return true, nil
+		}
+		for _, side := range []joined{f.upstream, f.downstream} {
+			others, err := side(list[i])
+			missing = cmp.Or(missing, err)
+			for _, other := range others {
+				if !slices.Contains(list, other) {
+					list = append(list, other)
+				}
+			}
+		}
+	}
+	return false, missing
 }
 
 // joined are the ducts at one end of a duct, an error where the end is not said.

@@ -82,3 +82,24 @@ func TestRunWithoutAnEnd(t *testing.T) {
 	_, err = runOf(t, strings.Replace(bare+sections, "to = \"second\"\n", "", 1), "third")
 	assert.Equal(t, "duct.second.from", keyOf(t, err))
 }
+
+func TestDuctsOfAVentilator(t *testing.T) {
+	second := "[[ventilator]]\nid = \"spare\"\nkind = \"exhaust-fan\"\n"
+	fan := "[[appliance]]\nid = \"fan\"\nkind = \"bath-fan\"\n[[duct]]\nid = \"fan-run\"\nairstream = \"extract-air\"\nfrom = \"fan\"\nto = \"out\"\n"
+	f, unit := factsOf(t, bare+sections+second+fan)
+	for _, d := range f.Design.Ducts {
+		of, err := f.joinedTo(d, unit)
+		require.NoError(t, err, d.ID)
+		assert.Equal(t, d.ID != "fan-run", of, d.ID)
+		of, err = f.joinedTo(d, f.Design.Ventilators[1])
+		require.NoError(t, err, d.ID)
+		assert.False(t, of, d.ID)
+	}
+	trunk, unit := factsOf(t, flat)
+	of, err := trunk.joinedTo(trunk.Design.Find("to-bed").(*design.Duct), unit)
+	require.NoError(t, err)
+	assert.True(t, of)
+	f, unit = factsOf(t, strings.Replace(bare+sections, "from = \"unit\"\n", "", 1))
+	_, err = f.joinedTo(f.Design.Find("third").(*design.Duct), unit)
+	assert.Equal(t, "duct.first.from", keyOf(t, err))
+}

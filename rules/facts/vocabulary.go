@@ -64,6 +64,8 @@ func functions() []expression.Function {
 			Doc: "diameter of a round duct, four times area over perimeter of a rectangular one"},
 		{Name: "sections", Signature: "sections(duct) list of ducts", Call: (*Facts).run,
 			Doc: "sections that the same air passes one after the other, this one among them: to an end, the unit or a branching"},
+		{Name: "joined_to", Signature: "joined_to(duct, ventilator) bool", Call: (*Facts).joinedTo,
+			Doc: "the duct leads to or from the ventilator, through other ducts too"},
 		{Name: "serves", Signature: "serves(opening) text", Call: (*Facts).serves,
 			Doc: "what the air of an opening passes, as people call it"},
 		{Name: "serves_kind", Signature: "serves_kind(opening) text", Call: (*Facts).servesKind,
