@@ -14,7 +14,11 @@ func impactText(w writer, d *impact.Document) error {
 		word string
 		pack impact.PackUsed
 	}{{"from", d.From}, {"to", d.To}} {
-		fmt.Fprintf(w, "%-5s %s: %s\n      sha256:%s\n", side.word, side.pack.ID, side.pack.Title, side.pack.Digest)
+		edition := ""
+		if side.pack.Edition != "" {
+			edition = ", edition " + side.pack.Edition
+		}
+		fmt.Fprintf(w, "%-5s %s: %s%s\n      sha256:%s\n", side.word, side.pack.ID, side.pack.Title, edition, side.pack.Digest)
 	}
 	fmt.Fprintf(w, "\n%d of %d designs judged under both\n", d.Judged, d.Set.Designs)
 	printFailed(w, d.Failed)
@@ -44,10 +48,17 @@ func andMore(w writer, n int) {
 
 func printDesigns(w writer, d *impact.Document) {
 	fmt.Fprintf(w, "\nDESIGNS, by what weighs most in them\n")
+	turnedAll := 0
 	for _, c := range d.Designs {
 		fmt.Fprintf(w, "  %7d  %s\n", c.Designs, turned(c.From, c.To))
+		if c.From != c.To {
+			turnedAll += c.Designs
+		}
 	}
 	fmt.Fprintf(w, "\nDESIGNS THAT CHANGE: %d\n", d.Changed.Count)
+	if d.Changed.Count > 0 {
+		fmt.Fprintf(w, "  %d of them in what weighs most, the others in single rules alone\n", turnedAll)
+	}
 	for _, c := range d.Changed.Listed {
 		fmt.Fprintf(w, "  %s: %s\n", reportfmt.Visible(c.Design), turned(c.From, c.To))
 		for _, r := range c.Rules {
