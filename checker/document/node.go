@@ -1,7 +1,7 @@
 package document
 
 // kind is what a value is.
-type kind int
+type kind uint8
 
 const (
 	table   kind = iota
@@ -14,7 +14,7 @@ const (
 )
 
 // origin is how a table or array came to be, which decides what may be added.
-type origin int
+type origin uint8
 
 const (
 	closed   origin = iota // written as one value: nothing may be added
@@ -31,8 +31,8 @@ type span struct{ start, end int }
 type node struct {
 	kind   kind
 	origin origin
-	depth  int
-	index  int    // place in an array, from 0; -1 elsewhere
+	depth  int16
+	index  int32  // place in an array, from 0; -1 elsewhere
 	name   string // key in a table
 	key    span   // the last part of the key or header that names it
 	at     span   // the value; of a table with a header, the header with its brackets

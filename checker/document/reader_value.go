@@ -20,7 +20,7 @@ func (r *reader) make(parent *node, name string, index int, key span) *node {
 	}
 	n := &r.spare[0]
 	r.spare = r.spare[1:]
-	*n = node{parent: parent, name: name, index: index, key: key, at: key, depth: depth}
+	*n = node{parent: parent, name: name, index: int32(index), key: key, at: key, depth: depth}
 	return n
 }
 
