@@ -11,8 +11,8 @@ const (
 	mostSources     = 2000
 	mostVentilators = 30
 	mostFilters     = 20
-	mostTerminals   = 500
-	mostDucts       = 1000
+	mostTerminals   = 300
+	mostDucts       = 300
 	mostFittings    = 200
 	mostAppliances  = 100
 	mostStated      = 2000

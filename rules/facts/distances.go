@@ -8,6 +8,9 @@ import (
 	"github.com/ventlint/ventlint/checker/site"
 )
 
+// mostDistances is how many pairs have a line: far more than a house has.
+const mostDistances = 2000
+
 // distanceLines are the distances of every intake from exhausts and sources, along
 // the outside of the building too where the straight line runs through it.
 func (f *Facts) distanceLines() []Line {
@@ -21,6 +24,9 @@ func (f *Facts) distanceLines() []Line {
 			others = append(others, s)
 		}
 		for _, other := range others {
+			if len(lines) >= mostDistances {
+				return append(lines, Line{Name: "further distances", Trouble: fmt.Sprintf("more than %d: these are not listed", mostDistances), Source: "geometry"})
+			}
 			lines = append(lines, f.distanceLine(intake, other)...)
 		}
 	}

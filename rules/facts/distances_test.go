@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"github.com/ventlint/ventlint/checker/design"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
@@ -57,4 +59,15 @@ func TestDistancesThatAreStatedOrNotKnown(t *testing.T) {
 	assert.InDelta(t, 12*foot, float64(lines[0].Value.(q.Length)), 1e-12)
 	f = siteOf(t, strings.Replace(corner, "diameter = \"6 in\"\n[[opening]]", "[[opening]]", 1))
 	assert.Equal(t, []string{"opening.fresh.diameter"}, missingNames(f.distanceLines()[0]))
+}
+
+// Of very many pairs some have a line, and the last says that others have none.
+func TestDistancesAreListedWithinBounds(t *testing.T) {
+	d := &design.Design{}
+	for i := range 50 {
+		d.Openings = append(d.Openings, &design.Opening{Thing: design.Thing{ID: fmt.Sprint("i", i)}, Kind: "intake"}, &design.Opening{Thing: design.Thing{ID: fmt.Sprint("e", i)}, Kind: "exhaust"})
+	}
+	lines := Of(d).distanceLines()
+	require.Len(t, lines, mostDistances+1)
+	assert.Equal(t, "more than 2000: these are not listed", lines[mostDistances].Trouble)
 }
