@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
 )
 
 // Bounds, in characters, of what hosts take of a rule's name and descriptions.
@@ -58,6 +59,7 @@ func helpParts(r *checker.Result) [][2]string {
 		{"Due from the stage", string(r.Rule.Due)},
 		{"Remedy", oneLine(r.Advice)},
 		{"Caution", oneLine(r.Rule.Caution)},
+		{"Left to a person", judging(r.Rule)},
 	}
 	for _, b := range basisTexts(r.Rule.Basis) {
 		parts = append(parts, [2]string{"Basis", b})
@@ -66,6 +68,17 @@ func helpParts(r *checker.Result) [][2]string {
 		parts = append(parts, [2]string{"Limit", l})
 	}
 	return parts
+}
+
+// judging tells when a rule leaves to a person what does not meet it.
+func judging(rule *rules.Rule) string {
+	switch {
+	case rule.Judge:
+		return "what does not meet this rule is for a person to judge, and does not fail"
+	case rule.JudgeWhen != "":
+		return "what does not meet this rule is for a person to judge where " + oneLine(rule.JudgeWhen)
+	}
+	return ""
 }
 
 func helpText(r *checker.Result) string {

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/rules"
 )
 
 func decodedSARIF(t *testing.T, b Batch) sarifRun {
@@ -165,4 +166,19 @@ func TestSARIFVersionsBeginWithANumber(t *testing.T) {
 	for version, want := range map[string]string{"v0.1.0": "0.1.0", "1.2": "1.2", "(devel)": "", "": "", "v": ""} {
 		require.Equal(t, want, sarifVersion(version))
 	}
+}
+
+func TestRuleHelpTellsWhatIsLeftToAPerson(t *testing.T) {
+	for _, c := range []struct {
+		rule rules.Rule
+		want string
+	}{
+		{rules.Rule{Judge: true}, "Left to a person: what does not meet this rule is for a person to judge, and does not fail"},
+		{rules.Rule{JudgeWhen: `unit.kind == "erv"`}, `Left to a person: what does not meet this rule is for a person to judge where unit.kind == "erv"`},
+	} {
+		r := &checker.Result{Rule: &c.rule}
+		require.Contains(t, helpText(r), c.want)
+		require.Contains(t, helpMarkdown(r), "Left to a person: ")
+	}
+	require.NotContains(t, helpText(&checker.Result{Rule: &rules.Rule{}}), "Left to a person")
 }
