@@ -20,7 +20,7 @@ type htmlEntry struct {
 	ID, Title, Mark string
 	Number          int
 	Fields          []htmlField
-	Asked           string
+	Asked, Joined   string // the condition, and how its comparisons belong together
 	Comparisons     []htmlComparison
 	Remedy, Caution string
 	Shown           []htmlLink
@@ -74,10 +74,10 @@ func (e *entries) entry(r *checker.Result, number int) htmlEntry {
 		return made
 	}
 	if len(told) > 1 {
-		made.Asked = oneLine(r.Rule.Require)
+		made.Asked, made.Joined = oneLine(r.Rule.Require), joins(r)
 	}
 	for _, c := range told {
-		made.Comparisons = append(made.Comparisons, htmlComparison{oneLine(c.Text), oneLine(c.Of), oneLine(c.Found), oneLine(required(c)), difference(c)})
+		made.Comparisons = append(made.Comparisons, htmlComparison{oneLine(c.Text), oneLine(c.Of), oneLine(found(c)), oneLine(required(c)), difference(c)})
 	}
 	return made
 }

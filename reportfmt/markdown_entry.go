@@ -49,12 +49,12 @@ func (n *notice) comparisons(r *checker.Result) {
 		return
 	}
 	if len(told) > 1 {
-		n.block("Asked: " + markdownCode(oneLine(r.Rule.Require)))
+		n.block("Asked: " + joins(r) + ": " + markdownCode(oneLine(r.Rule.Require)))
 	}
 	lines := []string{"| Compared | Found | Asked | Wanting |", "| --- | --- | --- | --- |"}
 	for _, c := range told {
 		compared := joined(": ", markdownText(oneLine(c.Of)), tableCode(oneLine(c.Text)))
-		lines = append(lines, tableRow(compared, markdownText(oneLine(c.Found)), markdownText(oneLine(required(c))), markdownText(difference(c))))
+		lines = append(lines, tableRow(compared, markdownText(oneLine(found(c))), markdownText(oneLine(required(c))), markdownText(difference(c))))
 	}
 	n.block(lines...)
 }

@@ -73,22 +73,22 @@ func (p *page) missing(r *checker.Result) {
 }
 
 // comparisons writes found, required and what is wanting in aligned lines; where
-// several comparisons tell, also what the rule asks as a whole, since one of them
-// may be enough, and what each compares.
+// several comparisons tell, also how they belong together, since one of them may
+// be enough, and what each compares.
 func (p *page) comparisons(r *checker.Result) {
 	if r.Outcome == rules.Open {
 		return
 	}
 	told := telling(r)
 	if len(told) > 1 {
-		p.field("Asked", plain, r.Rule.Require)
+		p.field("Asked", plain, joins(r)+"; see ventlint cite "+ruleID(r))
 	}
 	for _, c := range told {
 		if len(told) > 1 {
 			p.field("Comparing", subdued, c.Text)
 		}
 		p.field("For", plain, c.Of)
-		p.field("Found", plain, c.Found)
+		p.field("Found", plain, found(c))
 		p.field("Required", plain, required(c))
 		p.field(wanting(c), short, c.Difference)
 	}

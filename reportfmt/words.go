@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/design"
@@ -99,7 +100,7 @@ func telling(r *checker.Result) []checker.Comparison {
 // demand puts a comparison into words: "found 6 ft, required at least 10 ft,
 // short by 4 ft".
 func demand(c checker.Comparison) string {
-	text := fmt.Sprintf("found %s, required %s", c.Found, required(c))
+	text := fmt.Sprintf("found %s, required %s", found(c), required(c))
 	if c.Of != "" {
 		text = "for " + c.Of + " " + text
 	}
@@ -111,6 +112,12 @@ func demand(c checker.Comparison) string {
 
 // required is the right side of a comparison with its operator in words.
 func required(c checker.Comparison) string {
+	switch {
+	case yesOrNo(c):
+		return requiredTruth(c)
+	case c.Operator == "==" && strings.IndexFunc(c.Required, unicode.IsLetter) == 0:
+		return c.Required
+	}
 	words := map[string]string{
 		">=": "at least", "<=": "at most", ">": "more than", "<": "less than",
 		"!=": "other than", "==": "exactly", "in": "one of", "not in": "none of",
