@@ -51,11 +51,12 @@ func find(paths []string, stdinName string) ([]input, error) {
 // search walks a folder, also one that is named by a link.
 func search(folder string) ([]input, error) {
 	var inputs []input
-	err := filepath.WalkDir(folder+string(filepath.Separator), func(p string, entry fs.DirEntry, err error) error {
+	inside := folder + string(filepath.Separator)
+	err := filepath.WalkDir(inside, func(p string, entry fs.DirEntry, err error) error {
 		if err != nil {
 			return plain(err)
 		}
-		if entry.IsDir() && p != folder && strings.HasPrefix(entry.Name(), ".") {
+		if entry.IsDir() && p != inside && strings.HasPrefix(entry.Name(), ".") {
 			return fs.SkipDir
 		}
 		if entry.Type().IsRegular() && strings.HasSuffix(p, designSuffix) {

@@ -157,6 +157,16 @@ func TestSelect(t *testing.T) {
 	}
 }
 
+func TestSelectThroughALink(t *testing.T) {
+	folder := tree(t, "kept/designs/a.vent.toml", "work/here")
+	require.NoError(t, os.Symlink(filepath.Join(folder, "kept"), "linked"))
+	c, problems := Load("ventlint.toml", []byte("designs = ['linked/designs', 'linked/**']"))
+	require.Empty(t, problems)
+	got, problems := c.Select()
+	require.Empty(t, problems)
+	require.Equal(t, []string{"linked/designs/a.vent.toml"}, got)
+}
+
 func TestSelectFromOutside(t *testing.T) {
 	folder := tree(t, "designs/a.vent.toml", "drafts/b.vent.toml", "work/here")
 	t.Chdir(filepath.Join(folder, "work"))

@@ -3,6 +3,8 @@ package config
 import (
 	"errors"
 	"io/fs"
+	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -47,11 +49,15 @@ func (c *Config) without(names []string) []string {
 	})
 }
 
-// walk lists the designs that a pattern meets.
+// walk lists the designs that a pattern meets. Its folder may be named by a link.
 func (g glob) walk() ([]string, error) {
 	var met []string
-	err := filepath.WalkDir(filepath.FromSlash(g.root), func(name string, entry fs.DirEntry, err error) error {
-		switch name = filepath.ToSlash(name); {
+	root := filepath.FromSlash(g.root)
+	if info, err := os.Stat(root); err == nil && info.IsDir() {
+		root += string(filepath.Separator)
+	}
+	err := filepath.WalkDir(root, func(name string, entry fs.DirEntry, err error) error {
+		switch name = path.Clean(filepath.ToSlash(name)); {
 		case err != nil && name == g.root && errors.Is(err, fs.ErrNotExist):
 			return fs.SkipAll
 		case err != nil:
