@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"strings"
@@ -28,10 +29,7 @@ func configText(w writer, f *reviewFlags) error {
 }
 
 func (f *reviewFlags) fileName() string {
-	if f.file == nil {
-		return "none"
-	}
-	return f.file.Name
+	return cmp.Or(f.settingsFile(), "none")
 }
 
 // origin words where a setting comes from.
@@ -115,10 +113,7 @@ type settingEntry struct {
 
 // configJSON prints the settings for programs.
 func configJSON(w writer, f *reviewFlags) error {
-	d := settingsDocument{Format: "ventlint-settings", Version: 1}
-	if f.file != nil {
-		d.File = f.file.Name
-	}
+	d := settingsDocument{Format: "ventlint-settings", Version: 1, File: f.settingsFile()}
 	for _, s := range f.list() {
 		e := settingEntry{s.name, nil, "default", s.from.at.Line}
 		switch {

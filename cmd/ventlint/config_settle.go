@@ -42,6 +42,14 @@ func (f *reviewFlags) settle(m machine, changed func(string) bool, paths []strin
 	return f.designs(m)
 }
 
+// settingsFile is the path of the configuration; empty without one.
+func (f *reviewFlags) settingsFile() string {
+	if f.file == nil {
+		return ""
+	}
+	return f.file.Name
+}
+
 // designs takes the designs of the configuration where no path is given.
 func (f *reviewFlags) designs(m machine) error {
 	if len(f.paths) > 0 || f.file == nil || len(f.file.Designs) == 0 {

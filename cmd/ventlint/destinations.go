@@ -57,17 +57,20 @@ func (d destinations) brief() bool {
 	return reportfmt.Brief(d.shown)
 }
 
-// spare refuses to write a report over a design that is reviewed, or a pack file
-// that judges it, by whatever name.
-func (d destinations) spare(inputs []input, packs []string) error {
+// spare refuses to write a report over what is read: a design, the file of a pack,
+// or the configuration, whose name is empty without one.
+func (d destinations) spare(inputs []input, packs []string, settings string) error {
 	for _, file := range d.files {
+		if settings != "" && sameFile(settings, file.path) {
+			return fmt.Errorf("--output %q is the configuration of this review", file.path)
+		}
 		for _, in := range inputs {
 			if !in.stdin && sameFile(in.path, file.path) {
 				return fmt.Errorf("--output %q is a design of this review", file.path)
 			}
 		}
 		for _, pack := range packs {
-			if sameFile(pack, file.path) {
+			if bare, _, _ := strings.Cut(pack, "@sha256:"); sameFile(bare, file.path) {
 				return fmt.Errorf("--output %q is a pack of this review", file.path)
 			}
 		}

@@ -60,7 +60,7 @@ func review(m machine, f reviewFlags, changed func(string) bool, paths []string)
 	}
 	files, err := find(f.paths, f.stdinName)
 	if err == nil {
-		err = reports.spare(files, f.packs)
+		err = reports.spare(files, f.packs, f.settingsFile())
 	}
 	if err != nil {
 		return err
