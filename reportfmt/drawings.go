@@ -2,6 +2,7 @@ package reportfmt
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/design"
@@ -18,6 +19,22 @@ func Draw(r *checker.Report, wall *design.Wall) string {
 		return Visible(drawing.Plan(r.Design, s, marks, "plan").SVG)
 	}
 	return Visible(drawing.Elevation(r.Design, s, wall, marks, "elevation").SVG)
+}
+
+// DrawAirways gives the duct trees of a design (what is "ducts") or the fan curves
+// against the losses of the ducts ("fan") as one SVG file. It is empty where none can
+// be drawn; why then tells what is missing.
+func DrawAirways(d *design.Design, what string) (svg string, why []string) {
+	var shown []drawing.Drawing
+	for _, picture := range drawing.Airways(d, "") {
+		switch {
+		case picture.SVG == "":
+			why = append(why, picture.Notes...)
+		case strings.HasPrefix(picture.Key, what+"-"):
+			shown = append(shown, picture)
+		}
+	}
+	return Visible(drawing.Stack(shown)), why
 }
 
 // numbered lists the problems of a report under the numbers that a notice gives

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"time"
 
@@ -25,19 +26,23 @@ func drawCommand(m machine) *cobra.Command {
 	var f drawFlags
 	c := &cobra.Command{
 		Use:   "draw DESIGN",
-		Short: "draw the plan or an elevation, with what a review found too near",
+		Short: "draw the plan, an elevation, the ducts or the fans, as SVG",
 		Long: `Reviews the design and draws its site plan, or one wall as seen from outside, to
 scale, as SVG: openings, sources, ground, the distances asked around intakes, and
 those found too short, under the numbers that a report gives them. Packs that no
-flag names are those of ventlint.toml, as in a review.`,
+flag names are those of ventlint.toml, as in a review.
+
+"ducts" draws the tree of ducts on each side of each ventilator with its flows and
+losses, "fan" what each fan delivers: its curves against the loss of its ducts.`,
 		Example: `  ventlint draw house.vent.toml --output plan.svg
-  ventlint draw house.vent.toml --what elevation --wall north --output north.svg`,
+  ventlint draw house.vent.toml --what elevation --wall north --output north.svg
+  ventlint draw house.vent.toml --what fan --output fan.svg`,
 		Args: cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error { return draw(m, f, c.Flags().Changed, args[0]) },
 	}
 	flags := c.Flags()
 	flags.SortFlags = false
-	flags.StringVar(&f.what, "what", "plan", "what to draw: plan or elevation")
+	flags.StringVar(&f.what, "what", "plan", "what to draw: plan, elevation, ducts or fan")
 	flags.StringVar(&f.wall, "wall", "", "id of the wall of an elevation")
 	flags.StringVar(&f.output, "output", "", "file to write; standard output when not given")
 	flags.StringArrayVar(&f.asked.packs, "pack", nil, "rule pack, by id or file; may be repeated")
@@ -61,19 +66,19 @@ func draw(m machine, f drawFlags, changed func(string) bool, path string) error 
 	if err != nil {
 		return err
 	}
-	picture := reportfmt.Draw(report, wall)
-	if picture == "" {
-		return fmt.Errorf("%s: nothing to draw, expected walls, or things with a place", path)
+	picture, err := f.picture(report, wall, path)
+	if err != nil {
+		return err
 	}
 	return f.write(m, picture)
 }
 
 func (f drawFlags) check(path string) error {
 	switch {
-	case f.what != "plan" && f.what != "elevation":
-		return fmt.Errorf("--what %q, expected plan or elevation", f.what)
-	case f.what == "plan" && f.wall != "":
-		return fmt.Errorf("--wall %q says nothing of a plan, expected --what elevation with it", f.wall)
+	case !slices.Contains([]string{"plan", "elevation", "ducts", "fan"}, f.what):
+		return fmt.Errorf("--what %q, expected plan, elevation, ducts or fan", f.what)
+	case f.what != "elevation" && f.wall != "":
+		return fmt.Errorf("--wall %q is of an elevation, expected --what elevation with it", f.wall)
 	case f.output != "" && sameFile(f.output, path):
 		return fmt.Errorf("--output %q is the design", f.output)
 	}
@@ -109,9 +114,26 @@ func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
 	return reports[0], nil
 }
 
-// find gives the wall of --wall, or nil for a plan.
+// picture draws what is asked for; nothing to draw is an error.
+func (f drawFlags) picture(r *checker.Report, wall *design.Wall, path string) (string, error) {
+	var picture string
+	why := []string{"expected walls, or things with a place"}
+	switch f.what {
+	case "ducts", "fan":
+		picture, why = reportfmt.DrawAirways(r.Design, f.what)
+		why = append(why, map[string]string{"ducts": "expected ducts of a ventilator", "fan": "expected a fan curve of a ventilator with ducts"}[f.what])
+	default:
+		picture = reportfmt.Draw(r, wall)
+	}
+	if picture == "" {
+		return "", fmt.Errorf("%s: nothing to draw, %s", path, strings.Join(why, "; "))
+	}
+	return picture, nil
+}
+
+// find gives the wall of --wall, or nil for what is no elevation.
 func (f drawFlags) find(d *design.Design) (*design.Wall, error) {
-	if f.what == "plan" {
+	if f.what != "elevation" {
 		return nil, nil
 	}
 	var ids []string

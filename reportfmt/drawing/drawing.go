@@ -8,9 +8,10 @@ import (
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/checker/site"
+	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// Drawing is one plan or elevation.
+// Drawing is one plan, elevation, duct tree or fan chart.
 type Drawing struct {
 	Key      string   // tells it from the others of its design, and prefixes the ids in the SVG
 	Title    string   // such as `elevation of wall "north"`
@@ -18,6 +19,8 @@ type Drawing struct {
 	Notes    []string // what it does not show, and why
 	Findings []int    // numbers of the findings that it shows, in rising order
 	SVG      string   // one svg element, without an XML declaration
+
+	height float64 // of the SVG, in pixels
 }
 
 // Finding is a result that a drawing may show, under the number that the report
@@ -42,6 +45,19 @@ func Of(r *checker.Report, findings []Finding, prefix string) []Drawing {
 	for i, w := range r.Design.Walls {
 		if Bears(r.Design, w) {
 			all = append(all, Elevation(r.Design, s, w, m, fmt.Sprintf("%selevation-%d", prefix, i+1)))
+		}
+	}
+	return append(all, Airways(r.Design, prefix)...)
+}
+
+// Airways gives the duct trees and fan charts of a design, those of one side of a
+// ventilator after each other.
+func Airways(d *design.Design, prefix string) []Drawing {
+	var all []Drawing
+	for i, a := range facts.Of(d).Airways() {
+		all = append(all, Ducts(d, a, fmt.Sprintf("%sducts-%d", prefix, i+1))...)
+		if fan := Fan(d, a, fmt.Sprintf("%sfan-%d", prefix, i+1)); fan.SVG != "" {
+			all = append(all, fan)
 		}
 	}
 	return all

@@ -58,9 +58,9 @@ func Elevation(d *design.Design, s *site.Site, w *design.Wall, m Marks, key stri
 		e.labelled(t)
 	}
 	slices.Sort(e.findings)
-	title := fmt.Sprintf("elevation of wall %q", w.ID)
-	return Drawing{key, title, e.text(), e.notes, slices.Compact(e.findings),
-		e.svg(title, e.text(), e.units, append(e.legends, elevationLegend(key)...))}
+	face := e.drawing(fmt.Sprintf("elevation of wall %q", w.ID), e.text(), e.units, append(e.legends, elevationLegend(key)...))
+	face.Notes, face.Findings = e.notes, slices.Compact(e.findings)
+	return face
 }
 
 // read finds where everything on the wall is.

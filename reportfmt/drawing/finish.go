@@ -8,13 +8,17 @@ import (
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-// svg ends a sheet: the scale bar and the legend below the picture, and around
+// drawing ends a sheet: the scale bar and the legend below the picture, and around
 // all of it the svg element with its title and description.
-func (s *sheet) svg(title, description string, units q.System, legend []sample) string {
+func (s *sheet) drawing(title, description string, units q.System, legend []sample) Drawing {
 	picture := s.out.String()
 	s.out.Reset()
-	s.scaleBar(units)
-	bottom := s.legend(legend)
+	below := s.height + 16
+	if !s.unscaled {
+		s.scaleBar(units)
+		below += legendRow
+	}
+	bottom := s.legend(legend, below)
 	var b strings.Builder
 	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="%s" height="%s" role="img" aria-labelledby="%s-title %s-desc" font-family="Helvetica, Arial, sans-serif">`,
 		num(sheetWidth), num(bottom), num(sheetWidth), num(bottom), s.key, s.key)
@@ -24,7 +28,7 @@ func (s *sheet) svg(title, description string, units q.System, legend []sample) 
 	fmt.Fprintf(&b, "\n"+`<pattern id="%s-dots" width="7" height="7" patternUnits="userSpaceOnUse"><rect width="7" height="7" fill="#ffffff"/><circle cx="2" cy="2" r="0.9" fill="#555555"/></pattern>`, s.key)
 	fmt.Fprintf(&b, "\n</defs>\n<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n<g clip-path=\"url(#%s-clip)\">\n%s</g>\n%s</svg>\n",
 		num(sheetWidth), num(bottom), s.key, picture, s.out.String())
-	return b.String()
+	return Drawing{Key: s.key, Title: title, Text: description, SVG: b.String(), height: bottom}
 }
 
 // foot is 1 ft in metres, by definition.
@@ -36,7 +40,7 @@ func (s *sheet) scaleBar(units q.System) {
 	if units == q.IP {
 		unit = foot
 	}
-	length := roundLength(s.width/6/s.scale/unit) * unit
+	length := roundStep(s.width/6/s.scale/unit) * unit
 	x, y := 10.0, s.height+16
 	end := x + length*s.scale
 	text := q.Format(q.Length(length), units)
@@ -50,8 +54,8 @@ func (s *sheet) scaleBar(units q.System) {
 	s.end()
 }
 
-// roundLength is the largest of 1, 2, 5, 10, ... that is not over the given one.
-func roundLength(most float64) float64 {
+// roundStep is the largest of 1, 2, 5, 10, ... that is not over the given one.
+func roundStep(most float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(most)))
 	switch {
 	case most >= 5*power:
@@ -69,9 +73,10 @@ type sample struct {
 	line  bool
 }
 
-// legend writes the samples in rows and gives the bottom of the sheet.
-func (s *sheet) legend(samples []sample) float64 {
-	x, y := legendSides, s.height+16+legendRow
+// legend writes the samples in rows from a height on and gives the bottom of the
+// sheet.
+func (s *sheet) legend(samples []sample, y float64) float64 {
+	x := legendSides
 	for _, e := range samples {
 		wide := 30 + textWidth(e.text, letters-1) + 14
 		if x+wide > sheetWidth {

@@ -149,6 +149,6 @@ func TestScalesAndBarsAreRound(t *testing.T) {
 		require.InDelta(t, want, roundScale(most), 1e-9)
 	}
 	for most, want := range map[float64]float64{7: 5, 4.9: 2, 1.9: 1, 30: 20, 0.6: 0.5} {
-		require.InDelta(t, want, roundLength(most), 1e-9)
+		require.InDelta(t, want, roundStep(most), 1e-9)
 	}
 }

@@ -56,8 +56,9 @@ func Plan(d *design.Design, s *site.Site, m Marks, key string) Drawing {
 	p.dimensions()
 	p.names()
 	slices.Sort(p.findings)
-	return Drawing{key, "plan of the site", p.text(), p.notes, slices.Compact(p.findings),
-		p.svg("plan of the site", p.text(), p.units, planLegend(key))}
+	plan := p.drawing("plan of the site", p.text(), p.units, planLegend(key))
+	plan.Notes, plan.Findings = p.notes, slices.Compact(p.findings)
+	return plan
 }
 
 func (p *plan) read() {

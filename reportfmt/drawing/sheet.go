@@ -28,6 +28,8 @@ type sheet struct {
 	out    strings.Builder
 	labels labels
 	titles []string // of the elements drawn, for the description
+
+	unscaled bool // nothing on it is a length, so that it needs no scale bar
 }
 
 // newSheet fits a view into the width of a sheet and a height, at a round scale.

@@ -10,6 +10,11 @@ import (
 func (s *sheet) text(at spot, size float64, colour, weight, text string) {
 	s.put(`<rect x="%s" y="%s" width="%s" height="%s" fill="#ffffff" fill-opacity="0.8"/>`,
 		num(at.x-1), num(at.y-size/2-1), num(textWidth(text, size)*0.95+1), num(size+2))
+	s.plain(at, size, colour, weight, text)
+}
+
+// plain writes a text like text, on what is there.
+func (s *sheet) plain(at spot, size float64, colour, weight, text string) {
 	s.put(`<text x="%s" y="%s" font-size="%s" fill="%s"%s>%s</text>`,
 		num(at.x), num(at.y+size*0.35), num(size), colour, weight, escaped(text))
 }
