@@ -204,6 +204,11 @@ func TestLossesOfARunAddUp(t *testing.T) {
 	assert.InDelta(t, float64(ducts+10+7), float64(run.Loss), 1e-12)
 	assert.InDelta(t, 10+7, float64(endOf(t, loss, "x").Loss), 1e-12)
 	assert.InDelta(t, float64(ducts+2*(10+7)), float64(loss.Pressure), 1e-12)
+	d, err := s.damped(Flows{"x": 0.02})
+	require.NoError(t, err)
+	needed, err := d.pressure(0.02)
+	require.NoError(t, err)
+	assert.InDelta(t, float64(loss.Pressure), needed, 1e-12, "what a fan curve is held against")
 }
 
 // TestTheFirstOfEqualPathsIsCritical: the choice does not depend on rounding.

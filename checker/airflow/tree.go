@@ -12,7 +12,7 @@ type side struct {
 
 type branch struct {
 	id       string
-	run, end int // index in the system, or -1
+	run      int // index in the system, or -1 for an end
 	parent   int // nearer the fan, or -1
 	children []int
 	conduits []conduit
@@ -83,7 +83,7 @@ func (g *growth) side(t *side, inlet bool) {
 func (g *growth) extend(t *side, run, parent int) {
 	g.placed[run] = true
 	r := g.runs[run]
-	b := branch{id: r.ID, run: run, end: -1, parent: parent, stated: r.Losses}
+	b := branch{id: r.ID, run: run, parent: parent, stated: r.Losses}
 	for _, s := range r.Sections {
 		b.conduits = append(b.conduits, s.conduit(g.air))
 	}
@@ -116,7 +116,7 @@ func (g *growth) beyond(t *side, parent int, inlet bool) {
 	}
 	if e, ok := g.endAt[node]; ok {
 		delete(g.endAt, node)
-		t.add(branch{id: g.ends[e].ID, run: -1, end: e, parent: parent, stated: g.ends[e].Losses})
+		t.add(branch{id: g.ends[e].ID, run: -1, parent: parent, stated: g.ends[e].Losses})
 	} else if len(g.at[node]) == 1 {
 		g.fault(Dangling, from.id, node)
 	}
