@@ -16,6 +16,7 @@ type Facts struct {
 	Work   int // that judging the design has taken so far, as the judge counts it
 
 	computed map[string]any // results of lines
+	joined   *joints        // nil until they are asked for
 	strings  map[[2]design.Placed]site.Measurement
 	led      int // walls that strings were led around, counted for each
 }

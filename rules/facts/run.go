@@ -8,90 +8,128 @@ import (
 	"github.com/ventlint/ventlint/checker/document"
 )
 
+// joints are how the ducts of a design meet, with what was found of them, each
+// worked out once.
+type joints struct {
+	before, after map[*design.Duct][]*design.Duct
+	runs          map[*design.Duct]found
+	reached       map[*design.Duct]*reach
+}
+
+// found is the run of a duct, or why it is not known.
+type found struct {
+	list []*design.Duct
+	err  error
+}
+
+// reach is where ducts that are joined with each other lead.
+type reach struct {
+	ends    map[string]bool // ids of things that are named at an end
+	missing error           // an end that is not said
+}
+
+func (f *Facts) joints() *joints {
+	if f.joined != nil {
+		return f.joined
+	}
+	j := &joints{map[*design.Duct][]*design.Duct{}, map[*design.Duct][]*design.Duct{}, map[*design.Duct]found{}, map[*design.Duct]*reach{}}
+	done := map[[2]*design.Duct]bool{}
+	meet := func(first, second *design.Duct) {
+		if pair := [2]*design.Duct{first, second}; first != nil && second != nil && !done[pair] {
+			done[pair] = true
+			j.after[first], j.before[second] = append(j.after[first], second), append(j.before[second], first)
+		}
+	}
+	for _, d := range f.Design.Ducts {
+		meet(f.ductAt(d.From), d)
+		meet(d, f.ductAt(d.To))
+	}
+	f.joined = j
+	return j
+}
+
+// ductAt is the duct of an id; nil where there is none.
+func (f *Facts) ductAt(id *string) *design.Duct {
+	if id == nil {
+		return nil
+	}
+	d, _ := f.Design.Find(*id).(*design.Duct)
+	return d
+}
+
 // run is the sections that the same air passes one after the other, in its
 // direction: from an end, the unit or a branching to the next. A duct whose end is
 // not said, and that no other duct names, may go on: its run is not known.
 func (f *Facts) run(duct *design.Duct) ([]*design.Duct, error) {
-	list := []*design.Duct{duct}
-	for {
-		before, err := f.next(list[0], f.upstream, f.downstream)
-		if err != nil {
-			return nil, err
-		}
-		if before == nil || slices.Contains(list, before) {
-			break
-		}
-		list = slices.Insert(list, 0, before)
+	j := f.joints()
+	if r, known := j.runs[duct]; known {
+		return r.list, r.err
 	}
-	for {
-		last := list[len(list)-1]
-		after, err := f.next(last, f.downstream, f.upstream)
-		if err != nil {
-			return nil, err
-		}
-		if after == nil || slices.Contains(list, after) {
-			return list, nil
-		}
-		list = append(list, after)
+	first := duct
+	for d := j.only(j.before, j.after, first); d != nil; d = j.only(j.before, j.after, first) {
+		first = d
 	}
+	list := []*design.Duct{first}
+	for d := j.only(j.after, j.before, first); d != nil; d = j.only(j.after, j.before, d) {
+		list = append(list, d)
+	}
+	last := list[len(list)-1]
+	r := found{list, cmp.Or(j.unsaid(first, j.before, first.From, "from"), j.unsaid(last, j.after, last.To, "to"))}
+	for _, d := range list {
+		j.runs[d] = r
+	}
+	return r.list, r.err
+}
+
+// only is the one duct that goes on from an end and that nothing else joins there;
+// nil where the run ends. No run leads back to itself: the loader refuses that.
+func (j *joints) only(on, back map[*design.Duct][]*design.Duct, d *design.Duct) *design.Duct {
+	if ahead := on[d]; len(ahead) == 1 && len(back[ahead[0]]) == 1 {
+		return ahead[0]
+	}
+	return nil
+}
+
+// unsaid is the error of an end that neither the duct nor another one tells.
+func (j *joints) unsaid(d *design.Duct, on map[*design.Duct][]*design.Duct, end *string, key string) error {
+	if end == nil && len(on[d]) == 0 {
+		return &document.Missing{Ref: d.Ref, Key: key}
+	}
+	return nil
 }
 
 // joinedTo tells whether a duct leads to or from a ventilator, through other ducts
 // too. Where none is found and an end of a duct on the way is not said, it could.
 func (f *Facts) joinedTo(duct *design.Duct, unit *design.Ventilator) (bool, error) {
-	var missing error
+	r := f.joints().reach(duct)
+	if r.ends[unit.ID] {
+		return true, nil
+	}
+	return false, r.missing
+}
+
+// reach follows all ducts that are joined with one.
+func (j *joints) reach(duct *design.Duct) *reach {
+	if r, known := j.reached[duct]; known {
+		return r
+	}
+	r := &reach{ends: map[string]bool{}}
 	list := []*design.Duct{duct}
+	j.reached[duct] = r
 	for i := 0; i < len(list); i++ {
-		if is(list[i].From, unit.ID) || is(list[i].To, unit.ID) {
-			return true, nil
+		d := list[i]
+		for _, end := range []*string{d.From, d.To} {
+			if end != nil {
+				r.ends[*end] = true
+			}
 		}
-		for _, side := range []joined{f.upstream, f.downstream} {
-			others, err := side(list[i])
-			missing = cmp.Or(missing, err)
-			for _, other := range others {
-				if !slices.Contains(list, other) {
-					list = append(list, other)
-				}
+		r.missing = cmp.Or(r.missing, j.unsaid(d, j.before, d.From, "from"), j.unsaid(d, j.after, d.To, "to"))
+		for _, other := range slices.Concat(j.before[d], j.after[d]) {
+			if j.reached[other] == nil {
+				j.reached[other] = r
+				list = append(list, other)
 			}
 		}
 	}
-	return false, missing
-}
-
-// joined are the ducts at one end of a duct, an error where the end is not said.
-type joined func(*design.Duct) ([]*design.Duct, error)
-
-func (f *Facts) upstream(d *design.Duct) ([]*design.Duct, error) {
-	return f.joined(d, d.From, "from", func(other *design.Duct) *string { return other.To })
-}
-
-func (f *Facts) downstream(d *design.Duct) ([]*design.Duct, error) {
-	return f.joined(d, d.To, "to", func(other *design.Duct) *string { return other.From })
-}
-
-func (f *Facts) joined(d *design.Duct, end *string, key string, facing func(*design.Duct) *string) ([]*design.Duct, error) {
-	var list []*design.Duct
-	for _, other := range f.Design.Ducts {
-		if other != d && (is(facing(other), d.ID) || is(end, other.ID)) {
-			list = append(list, other)
-		}
-	}
-	if len(list) == 0 && end == nil {
-		return nil, &document.Missing{Ref: d.Ref, Key: key}
-	}
-	return list, nil
-}
-
-// next is the one duct that goes on from an end and that nothing else joins there;
-// nil where the run ends.
-func (f *Facts) next(d *design.Duct, on, back joined) (*design.Duct, error) {
-	ahead, err := on(d)
-	if err != nil || len(ahead) != 1 {
-		return nil, err
-	}
-	behind, err := back(ahead[0])
-	if err != nil || len(behind) != 1 {
-		return nil, err
-	}
-	return ahead[0], nil
+	return r
 }
