@@ -75,7 +75,7 @@ type htmlReport struct {
 	Lists           []htmlList
 	Drawings        []htmlDrawing
 	Worksheet       []htmlSection
-	Matrix          []htmlRow
+	Matrix          []htmlRuled
 }
 
 type htmlPair struct{ Label, Text string }

@@ -160,12 +160,20 @@ func TestHTMLPagesCanBeReadByEar(t *testing.T) {
 	}
 }
 
-// Every rule and subject has its row, and every problem its number.
+// Every rule has every one of its subjects, and every problem its number.
 func TestHTMLMatrixIsComplete(t *testing.T) {
 	b := faultyHouse()
 	page := written(t, "html", b)
 	r := b.Reports[0]
-	require.Equal(t, len(r.Results), strings.Count(page, `<tr class="outcome-`))
+	require.Equal(t, len(r.Results), strings.Count(page, `<span class="subject">`))
+	asked := map[string]int{}
+	for i := range r.Results {
+		asked[ruleID(&r.Results[i])]++
+	}
+	for id, subjects := range asked {
+		ruled := between(t, page, "<code>"+id+"</code></th>", "</tbody>")
+		require.Equal(t, subjects, strings.Count(ruled, `<span class="subject">`), id)
+	}
 	number := 0
 	for i := range r.Results {
 		if r.Results[i].Problem() {
