@@ -3,7 +3,6 @@ package rules
 import (
 	"fmt"
 
-	"github.com/ventlint/ventlint/rules/expression"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
@@ -19,12 +18,11 @@ const (
 // a tenth.
 const mostWork = 650_000
 
-// What is counted as work, as it takes time: a judgement, a step, and a key that was
-// read or a comparison that is told.
+// What is counted as work, as it takes time: a judgement with what it tells, and a
+// step. It is the same however much of a judgement is recorded.
 const (
-	judgementWork = 50
+	judgementWork = 90
 	stepWork      = 3
-	readWork      = 4
 )
 
 // budget is what one rule may spend.
@@ -67,8 +65,5 @@ func (r *run) add(j Judgement) {
 		}
 	}
 	r.told += judgementWork
-	for _, e := range []*expression.Explanation{&j.When, &j.Require} {
-		r.told += readWork * (len(e.Reads) + len(e.Parts))
-	}
 	r.found = append(r.found, j)
 }
