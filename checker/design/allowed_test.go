@@ -45,6 +45,7 @@ func TestWhatIsNoMistake(t *testing.T) {
 		"ducts in a row and a branch":          head + `duct = [{ id = "a", airstream = "supply-air", to = "b" }, { id = "b", airstream = "supply-air", from = "a" }, { id = "c", airstream = "supply-air", from = "a" }]`,
 		"half of a combination fitting":        head + `opening = [{ id = "o", kind = "intake", fitting = "hood" }]`,
 		"distances stated in two places":       head + `opening = [{ id = "a", kind = "intake" }, { id = "b", kind = "exhaust" }]` + "\n" + `stated_distance = [{ between = ["a", "b"], distance = "9 ft" }, { between = ["b", "a"], horizontal = "9 ft", rise = "-2 ft" }, { between = ["a", "b"], rise = "2 ft" }]`,
+		"an electric range that nothing vents": head + `appliance = [{ id = "a", kind = "range", fuel = "electric", vent = "unvented" }]`,
 		"saturated air in summer":              strings.Replace(head, "{}", `{ summer_outdoor = "80 F", summer_wet_bulb = "80 F" }`, 1),
 		"a reference before what it leads to":  head + "terminal = [{ id = 't', airstream = 'supply-air', room = 'r' }]\nroom = [{ id = 'r', use = 'bedroom' }]",
 		"ids with letters of any alphabet":     head + "room = [{ id = 'küche_2-ost', use = 'kitchen' }]",

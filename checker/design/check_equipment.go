@@ -85,6 +85,18 @@ func (c *checker) running() {
 	}
 }
 
+// vents refuses an electric appliance with a vent for what it does not burn. That
+// nothing vents it is so, and may be said.
+func (c *checker) vents() {
+	for _, a := range c.design.Appliances {
+		if a.Fuel == nil || a.Vent == nil || *a.Fuel != "electric" || *a.Vent == "unvented" {
+			continue
+		}
+		c.report(a.Ref, "vent", "say what the appliance burns where it has a vent",
+			`found %q beside fuel = "electric", expected no vent: nothing burns there`, *a.Vent)
+	}
+}
+
 // climate refuses a wet-bulb temperature above the dry-bulb temperature.
 func (c *checker) climate() {
 	d := c.design.Dwelling
