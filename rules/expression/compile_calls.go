@@ -55,6 +55,7 @@ func (c *compiler) function(name string, at span, arguments []ast.Node) term {
 		if !accepts(f.takes[i], arg.shape()) {
 			c.fail(arg.span(), "", "%s is %v, which %s does not take: %s", c.quote(arg.span()), arg.shape(), name, f.signature)
 		}
+		c.checkWordOf(f.takes[i], name, arg)
 	}
 	return &application{part: part{at, f.operation.result}, operation: f.operation, arguments: args, function: f}
 }

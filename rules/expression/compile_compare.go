@@ -1,6 +1,8 @@
 package expression
 
 import (
+	"cmp"
+	"reflect"
 	"slices"
 	"strings"
 )
@@ -94,11 +96,27 @@ func (c *compiler) checkWords(left, right term) {
 	}
 	for _, w := range b.words {
 		if !slices.Contains(a.words, w) {
-			hint := near(w, a.words)
-			if hint == "" {
-				hint = "it can be " + strings.Join(a.words, ", ")
-			}
+			hint := cmp.Or(near(w, a.words), "it can be "+strings.Join(a.words, ", "))
 			c.fail(right.span(), hint, "%s cannot be %q", c.quote(left.span()), w)
+		}
+	}
+}
+
+// checkWordOf refuses an argument that is, or could be, no word of a parameter
+// that takes a few: a misspelled one would never be answered.
+func (c *compiler) checkWordOf(parameter reflect.Type, name string, arg term) {
+	wanted := wordsOf(parameter)
+	if wanted == nil || arg.shape().class == unsetClass {
+		return
+	}
+	all := "it can be " + strings.Join(wanted.words, ", ")
+	given := arg.shape().words
+	if given == nil {
+		c.fail(arg.span(), all, "%s can be any text, %s expected one of a few words", c.quote(arg.span()), name)
+	}
+	for _, w := range given.words {
+		if !slices.Contains(wanted.words, w) {
+			c.fail(arg.span(), cmp.Or(near(w, wanted.words), all), "%s does not take %q", name, w)
 		}
 	}
 }

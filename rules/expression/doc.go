@@ -53,7 +53,8 @@
 // that differ by less than a billionth, so 10 ft is 3048 mm. == and != compare
 // values of any kind but lists; on things they ask for the same thing. A text
 // from a fixed set of words (such as .kind) can be compared only with words of
-// that set. `x in list` and `x not in list` take a written list or any other.
+// that set, and a function that takes such a word takes no other text. `x in
+// list` and `x not in list` take a written list or any other.
 //
 // Arithmetic knows dimensions. Quantities of one kind add, subtract, and scale
 // by numbers and ratios; one divided by another is a ratio. Beyond that:

@@ -44,7 +44,7 @@ func passable(t reflect.Type) bool {
 		return true
 	}
 	s, _, ok := shapeOf(t)
-	return ok && (s.class != listClass && t == s.goType || s.class == listClass)
+	return ok && (s.class == listClass || t == s.goType || s.words != nil)
 }
 
 // accepts tells whether a parameter can take values of a shape.
@@ -86,10 +86,16 @@ func caller(name string, f reflect.Value, convert converter) func(args ...any) (
 	}
 }
 
-// fit brings a list to the slice type of a parameter; all else fits already.
+// fit brings a list to the slice type of a parameter, and text to its type of
+// words; all else fits already.
 func fit(arg any, parameter reflect.Type) reflect.Value {
 	v := reflect.ValueOf(arg)
-	if parameter.Kind() != reflect.Slice || v.Type() == parameter {
+	switch {
+	case v.Type() == parameter:
+		return v
+	case parameter.Kind() == reflect.String:
+		return v.Convert(parameter)
+	case parameter.Kind() != reflect.Slice:
 		return v
 	}
 	list := reflect.MakeSlice(parameter, v.Len(), v.Len())

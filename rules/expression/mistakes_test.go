@@ -57,6 +57,13 @@ var mistakes = []struct{ text, message, hint string }{
 	{"«inlet.kind == inlet.room.fuel»", `"inlet.kind" and "inlet.room.fuel" have no word in common`, ""},
 	{"«inlet.room.fuel in inlet.kinds»", `"inlet.room.fuel" and "inlet.kinds" have no word in common`, ""},
 	{"«'oil'» in inlet.kinds", `"inlet.kinds" cannot be "oil"`, "it can be inlet, outlet, relief"},
+	{"open_in(inlet, «'sumer'»)", `open_in does not take "sumer"`, `did you mean "summer"?`},
+	{"open_in(inlet, «'fall'»)", `open_in does not take "fall"`, "it can be summer, winter, relief"},
+	{"open_in(inlet, «inlet.open ? 'summer' : 'wintr'»)", `open_in does not take "wintr"`, `did you mean "winter"?`},
+	{"let s = 'sumer'; open_in(inlet, «s»)", `open_in does not take "sumer"`, `did you mean "summer"?`},
+	{"open_in(inlet, «inlet.kind»)", `open_in does not take "inlet"`, "it can be summer, winter, relief"},
+	{"open_in(inlet, «inlet.tag»)", `"inlet.tag" can be any text, open_in expected one of a few words`, "it can be summer, winter, relief"},
+	{"open_in(inlet, «5»)", `"5" is a plain number, which open_in does not take: open_in(vent, season) bool`, ""},
 	// dimensions
 	{"«inlet.x >= inlet.flow»", `"inlet.x" is a length and "inlet.flow" is a flow: they cannot be compared`, ""},
 	{"inlet.x >= «10»", `"10" is a plain number and "inlet.x" is a length, expected a quantity such as "12 ft 4 in"`, ""},

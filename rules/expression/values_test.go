@@ -68,7 +68,7 @@ func TestValues(t *testing.T) {
 		"len(filter(vents, .x > 2 m))": 2.0, "map(vents, .x)[2]": q.Length(9), "map(vents, map(vents, .x))[0][2]": q.Length(9), "first(inlet.curve).pressure / 1 inwc": q.Ratio(0.4),
 		// keys
 		"home.bedrooms": 3.0, "7.5 cfm * (home.bedrooms + 1) / 1 cfm": q.Ratio(30), "inlet.kind": "inlet", "inlet.room.id": "hall", "inlet.tags[1]": "q", "inlet.curve[1].flow / 1 cfm": q.Ratio(90),
-		"vents[2].size.round": true, "season_of(inlet)": "summer", "rank(inlet)": 7.0, "first(beside(inlet)).id": "a", "widest(filter(vents, .x > 2 m))": q.Length(3), "widest(vents)": q.Length(1),
+		"vents[2].size.round": true, "season_of(inlet)": "summer", "open_in(inlet, 'summer')": true, "open_in(inlet, inlet.open ? 'winter' : 'relief')": false, "open_in(inlet, season_of(inlet))": true, "any_in(['summer', 'relief'])": true, "rank(inlet)": 7.0, "first(beside(inlet)).id": "a", "widest(filter(vents, .x > 2 m))": q.Length(3), "widest(vents)": q.Length(1),
 		"longest(map(vents, .x))": q.Length(1), "longest(inlet.lengths)": q.Length(1), "twice(home.bedrooms)": 6.0,
 		// limits and tables
 		"limit.gap": q.Length(3.048), "limit.people * 2": 4.0, "limit.word": "inlet", "limit.flag": true, "-limit.factor": -1.5,

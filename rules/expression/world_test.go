@@ -223,6 +223,8 @@ func vocabulary() Vocabulary {
 			{Name: "drop", Signature: "drop(a, b) length", Call: drop},
 			{Name: "same", Signature: "same(a, b) bool", Call: func(_ *world, a, b any) (bool, error) { return a == b, nil }},
 			{Name: "season_of", Signature: "season_of(vent) text", Call: func(_ *world, v *vent) (season, error) { return "summer", nil }},
+			{Name: "open_in", Signature: "open_in(vent, season) bool", Call: func(_ *world, v *vent, s season) (bool, error) { return s == "summer", nil }},
+			{Name: "any_in", Signature: "any_in(seasons) bool", Call: func(_ *world, list []season) (bool, error) { return list[0] == "summer", nil }},
 			{Name: "rank", Signature: "rank(vent) number", Call: func(_ *world, v *vent) (int, error) { return 7, nil }},
 			{Name: "beside", Signature: "beside(vent) list", Call: func(f *world, v *vent) ([]*vent, error) { return f.Vents[:1], nil }},
 			{Name: "widest", Signature: "widest(vents) length", Call: func(_ *world, list []*vent) (q.Length, error) { return list[0].X, nil }},

@@ -39,15 +39,6 @@ func sides(unit *design.Ventilator) []side {
 	return []side{supplySide, extractSide}
 }
 
-func sideNamed(name string) (side, error) {
-	for _, s := range []side{supplySide, extractSide} {
-		if s.name == name {
-			return s, nil
-		}
-	}
-	return side{}, fmt.Errorf("%q is no side of a ventilator, expected supply or extract", name)
-}
-
 // system is the ducts of one side of a unit with the design flows of their ends.
 type system struct {
 	*airflow.System

@@ -215,12 +215,6 @@ func TestWhatIsForAPerson(t *testing.T) {
 	_, err = f.ruleExternalLoss(unit, "supply")
 	judged(t, err, "60 cfm")
 	judged(t, err, "70 cfm")
-
-	f, unit = factsOf(t, flat)
-	_, err = f.ruleHousePressure("sideways")
-	assert.ErrorContains(t, err, `"sideways" is no operating state`)
-	_, err = f.ruleDelivered(unit, "upward")
-	assert.ErrorContains(t, err, "expected supply or extract")
 }
 
 func TestWeakFan(t *testing.T) {
@@ -247,7 +241,7 @@ func TestHousePressure(t *testing.T) {
 	closed := func(imbalance float64) float64 {
 		return math.Copysign(50*math.Pow(math.Abs(imbalance)/600, 1/0.65), imbalance)
 	}
-	for state, imbalance := range map[string]float64{"normal": 0, "off": 0, "supply fan stopped": -60, "extract fan stopped": 60, "boost": 0} {
+	for state, imbalance := range map[stateWord]float64{"normal": 0, "off": 0, "supply fan stopped": -60, "extract fan stopped": 60, "boost": 0} {
 		p, err := f.ruleHousePressure(state)
 		require.NoError(t, err, state)
 		assert.InDelta(t, closed(imbalance), float64(p), 1e-9, state)

@@ -2,7 +2,6 @@ package facts
 
 import (
 	"errors"
-	"fmt"
 
 	"github.com/ventlint/ventlint/checker/airflow"
 	"github.com/ventlint/ventlint/checker/design"
@@ -22,13 +21,13 @@ func at(setting string) string {
 }
 
 // settingNamed finds a setting of a unit; nil where the design does not give it.
-func settingNamed(unit *design.Ventilator, name string) (*design.Setting, error) {
+func settingNamed(unit *design.Ventilator, name string) *design.Setting {
 	for _, s := range unit.Settings() {
 		if s.Name == name {
-			return s.Setting, nil
+			return s.Setting
 		}
 	}
-	return nil, fmt.Errorf("%q is no setting of a ventilator, expected normal, low, boost or maximum", name)
+	return nil
 }
 
 // settings are the names of those that a design gives of a unit, the normal one
@@ -46,14 +45,11 @@ func settings(unit *design.Ventilator) []string {
 // fan gathers the curve of a side at a setting. A speed turns the normal curve into
 // that of the setting; without a word of it no curve is guessed.
 func fan(w *working, unit *design.Ventilator, s side, name string) func(airflow.Air) (turned, error) {
-	setting, err := settingNamed(unit, name)
+	setting := settingNamed(unit, name)
 	points, speed := s.fan(unit.SupplyFan, unit.ExtractFan), q.Ratio(1)
 	of := unit.Ref
 	switch {
 	case name == normal:
-	case err != nil:
-		w.trouble = err
-		return nil
 	case setting == nil:
 		w.lack(document.Missing{Ref: unit.Ref, Key: name})
 		return nil
@@ -120,8 +116,8 @@ func (s side) asked(unit *design.Ventilator, name string) (*q.Flow, document.Ref
 	if name == normal {
 		return s.flow(unit.SupplyFlow, unit.ExtractFlow), unit.Ref
 	}
-	setting, err := settingNamed(unit, name)
-	if err != nil || setting == nil {
+	setting := settingNamed(unit, name)
+	if setting == nil {
 		return nil, unit.Ref
 	}
 	return s.flow(setting.SupplyFlow, setting.ExtractFlow), setting.Ref

@@ -184,17 +184,11 @@ func (f *Facts) pressureLines() []Line {
 
 // What rules call.
 
-func (f *Facts) ruleHousePressure(name string) (q.Pressure, error) {
-	s, ok := stateNamed(name)
-	switch {
-	case !ok:
-		return 0, fmt.Errorf("%q is no operating state", name)
-	case len(f.Design.Ventilators) == 0:
+func (f *Facts) ruleHousePressure(name stateWord) (q.Pressure, error) {
+	if len(f.Design.Ventilators) == 0 {
 		return 0, f.missingVentilator()
-	case !f.can(s):
-		s = states()[0] // no unit has it: the house stays at normal
 	}
-	return f.housePressure(s).get()
+	return f.housePressure(name.state(f)).get()
 }
 
 func (f *Facts) ruleWorstPressure() (q.Pressure, error)                { return f.worstPressure().get() }

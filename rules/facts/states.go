@@ -25,7 +25,7 @@ func (f *Facts) normalStreams(w *working, unit *design.Ventilator) streams {
 // settingStreams are those of another setting, as stated or as its fans deliver
 // them; a unit without it stays normal.
 func (f *Facts) settingStreams(w *working, unit *design.Ventilator, name string) streams {
-	at, _ := settingNamed(unit, name)
+	at := settingNamed(unit, name)
 	if at == nil {
 		return f.normalStreams(w, unit)
 	}
@@ -81,7 +81,7 @@ func defrostStreams(f *Facts, w *working, unit *design.Ventilator) streams {
 // setting is the state of units at one of their other settings.
 func setting(name string) state {
 	return state{name,
-		func(u *design.Ventilator) bool { at, _ := settingNamed(u, name); return at != nil },
+		func(u *design.Ventilator) bool { return settingNamed(u, name) != nil },
 		func(f *Facts, w *working, u *design.Ventilator) streams { return f.settingStreams(w, u, name) }}
 }
 
@@ -154,16 +154,6 @@ func (f *Facts) exhaustIn(room *design.Room) bool {
 		}
 	}
 	return false
-}
-
-// stateNamed finds a state; false for a word that is none.
-func stateNamed(name string) (state, bool) {
-	for _, s := range states() {
-		if s.name == name {
-			return s, true
-		}
-	}
-	return state{}, false
 }
 
 // missingVentilator says that there is nothing to run.

@@ -80,3 +80,32 @@ func keyOf(t *testing.T, err error) string {
 	require.ErrorAs(t, err, &one)
 	return one.Ref.KeyName(one.Key)
 }
+
+// So is a misspelt side, setting or state.
+func TestArgumentsAreWords(t *testing.T) {
+	language, err := expression.New(Vocabulary())
+	require.NoError(t, err)
+	names := expression.Names{Variables: []expression.Variable{{Name: "unit", Type: reflect.TypeFor[*design.Ventilator]()}}}
+	for text, hint := range map[string]string{
+		`external_loss(unit, "suply") < 1 Pa`:                           `did you mean "supply"?`,
+		`delivered(unit, "extrct") > 1 cfm`:                             `did you mean "extract"?`,
+		`delivered(unit, "outdoors") > 1 cfm`:                           "it can be supply, extract",
+		`delivered_at(unit, "supply", "bost") > 1 cfm`:                  `did you mean "boost"?`,
+		`delivered_at(unit, "boost", "supply") > 1 cfm`:                 "it can be supply, extract",
+		`critical_end(unit, "Supply") != ""`:                            `did you mean "supply"?`,
+		`on_fan_curve(unit, "supply-air")`:                              "",
+		`on_fan_curve_at(unit, "extract", "maximun")`:                   `did you mean "maximum"?`,
+		`on_fan_curve_at(unit, "extract", unit.name)`:                   "it can be normal, low, boost, maximum",
+		`house_pressure("supply fan stoped") < 0 Pa`:                    `did you mean "supply fan stopped"?`,
+		`any(["low", "bost"], delivered_at(unit, "supply", #) > 1 cfm)`: `did you mean "boost"?`,
+	} {
+		_, err := language.Condition(text, names)
+		var mistake *expression.Error
+		require.ErrorAs(t, err, &mistake, text)
+		if hint != "" {
+			assert.Equal(t, hint, mistake.Hint, text)
+		}
+	}
+	_, err = language.Condition(`all(["normal", "boost"], delivered_at(unit, "supply", #) > 1 cfm) and house_pressure("defrost") < 0 Pa`, names)
+	assert.NoError(t, err)
+}
