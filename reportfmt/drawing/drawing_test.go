@@ -246,7 +246,7 @@ func TestNothingIsToldByColourAlone(t *testing.T) {
 	r, findings := reviewed(t, shipped(t, faulty))
 	colours := regexp.MustCompile(`(?:stroke|fill)="#[0-9a-f]{6}"`)
 	styles := map[string]string{}
-	for _, style := range []string{wallEdge, unknown, ground, snowLine, floodLine, lotLine, publicWay, trackLine, asked, askedMore, offending} {
+	for _, style := range []string{wallEdge, unknown, ground, snowLine, floodLine, lotLine, publicWay, trackLine, asked, askedMore, offending, stringLine} {
 		bare := strings.TrimSpace(colours.ReplaceAllString(style, ""))
 		require.Empty(t, styles[bare], "%s looks like another line without colour", style)
 		styles[bare] = style

@@ -15,7 +15,8 @@ func (e *elevation) dimensions() {
 		switch to, both := e.outlines[dim.To]; {
 		case here && dim.Way == Upright:
 			e.upright(dim, from)
-		case here && both && dim.Way == Straight:
+		case here && both && dim.Way == Around && e.marks.has(Straight, dim): // the same line
+		case here && both && dim.Way != Level:
 			e.straight(dim)
 		case here && both:
 			e.level(dim, from, to)

@@ -49,9 +49,17 @@ func (l *labels) keepLine(a, b spot) {
 	}
 }
 
-// place finds the least crowded place for a text beside a box, the nearest first,
-// and takes it. It gives the middle of the text's left side.
+// place takes the best place for a text beside a box. It gives the middle of the
+// text's left side.
 func (l *labels) place(beside box, text string, size float64) spot {
+	best, _ := l.find(beside, text, size)
+	l.keep(best)
+	return spot{best.x0, (best.y0 + best.y1) / 2}
+}
+
+// find gives the least crowded place for a text beside a box, the nearest first,
+// and what speaks against it.
+func (l *labels) find(beside box, text string, size float64) (box, float64) {
 	w, h := textWidth(text, size), size+3
 	best, least := box{}, math.Inf(1)
 	for _, gap := range []float64{4, 14, 28, 44, 64, 90, 120} {
@@ -61,8 +69,7 @@ func (l *labels) place(beside box, text string, size float64) spot {
 			}
 		}
 	}
-	l.keep(best)
-	return spot{best.x0, (best.y0 + best.y1) / 2}
+	return best, least
 }
 
 // around lists boxes of a size just outside another one: right, left, above,

@@ -26,6 +26,7 @@ const (
 	Straight Way = iota // the shortest way between two things
 	Level               // on the plan between two things
 	Upright             // from what lies below a thing to its bottom edge
+	Around              // the shortest way between two things outside the house
 )
 
 // Dimension is a distance that a finding is about.
@@ -54,7 +55,7 @@ type Tag struct {
 }
 
 var (
-	between     = regexp.MustCompile(`^(distance|horizontal)\((\w+), (\w+)\) >= `)
+	between     = regexp.MustCompile(`^(distance|horizontal|taut)\((\w+), (\w+)\) >= `)
 	aboveGround = regexp.MustCompile(`^clear_height\((\w+)\) >= `)
 	namedLimit  = regexp.MustCompile(`>= \(?.*?limit\.(\w+)\)?$`)
 )
@@ -131,8 +132,11 @@ func (m *Marks) dimension(placed map[string]design.Placed, number int, c checker
 }
 
 func wayOf(function string) Way {
-	if function == "horizontal" {
+	switch function {
+	case "horizontal":
 		return Level
+	case "taut":
+		return Around
 	}
 	return Straight
 }
@@ -145,8 +149,8 @@ func (m *Marks) clearances(d *design.Design, r *checker.Result) {
 	placed := subjectsOf(d, r)
 	for _, c := range r.Comparisons {
 		p := between.FindStringSubmatch(c.Text)
-		if p == nil {
-			continue
+		if p == nil || wayOf(p[1]) == Around {
+			continue // what a corner shields is no outline
 		}
 		printed, reach := reachOf(r, c)
 		for _, name := range p[2:] {

@@ -32,6 +32,7 @@ type plan struct {
 	drawn    []thing
 	notes    []string
 	findings []int
+	legends  []sample
 }
 
 // Plan draws the footprint, lot lines and ways, openings, sources, and the
@@ -54,9 +55,10 @@ func Plan(d *design.Design, s *site.Site, m Marks, key string) Drawing {
 		p.thing(t)
 	}
 	p.dimensions()
+	p.strings()
 	p.names()
 	slices.Sort(p.findings)
-	plan := p.drawing("plan of the site", p.text(), p.units, planLegend(key))
+	plan := p.drawing("plan of the site", p.text(), p.units, append(planLegend(key), p.legends...))
 	plan.Notes, plan.Findings = p.notes, slices.Compact(p.findings)
 	return plan
 }

@@ -10,7 +10,7 @@ import (
 // dimensions draws every distance whose place is known.
 func (p *plan) dimensions() {
 	for _, dim := range p.marks.Dimensions {
-		if dim.Way == Upright {
+		if !p.shows(dim) {
 			continue
 		}
 		m, err := p.measure(dim)
@@ -23,6 +23,16 @@ func (p *plan) dimensions() {
 		p.findings = append(p.findings, dim.Number)
 		p.titles = append(p.titles, upperFirst(dim.words(found))+".")
 	}
+}
+
+// shows tells whether a dimension is a straight line of the plan. One along the
+// outside is where the house is not in its way, unless that line is drawn already.
+func (p *plan) shows(dim Dimension) bool {
+	if dim.Way != Around {
+		return dim.Way != Upright
+	}
+	through, err := p.site.Through(dim.From, dim.To)
+	return err == nil && !through && !p.marks.has(Straight, dim)
 }
 
 func (p *plan) measure(dim Dimension) (site.Measurement, error) {

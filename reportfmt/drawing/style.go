@@ -20,6 +20,8 @@ const (
 	asked      = `stroke="#0b4f8a" stroke-width="1.1" stroke-dasharray="7 4"`
 	askedMore  = `stroke="#a33a00" stroke-width="1.8" stroke-dasharray="3 3"`
 	offending  = `stroke="#a33a00" stroke-width="2.6"`
+	stringLine = `stroke="#a33a00" stroke-width="3" stroke-dasharray="9 3"`
+	stringRoom = `stroke="#ffffff" stroke-width="7"`
 	leaderLine = `stroke="#555555" stroke-width="0.8"`
 )
 

@@ -1,0 +1,98 @@
+package drawing
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/ventlint/ventlint/checker/design"
+	q "github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/rules/facts"
+)
+
+// strings draws the way along the outside of the house for every distance whose
+// straight line runs through it.
+func (p *plan) strings() {
+	var through []Dimension
+	for _, dim := range p.marks.Dimensions {
+		if dim.Way != Around && (dim.Way != Straight || p.marks.has(Around, dim)) {
+			continue
+		}
+		if is, err := p.site.Through(dim.From, dim.To); err == nil && is {
+			through = append(through, dim)
+		}
+	}
+	if len(through) == 0 {
+		return
+	}
+	f := facts.Of(p.design) // it bounds how many strings are looked for
+	for _, dim := range through {
+		p.wayAround(f, dim)
+	}
+}
+
+// wayAround draws one way, where it is known and begins or ends on the drawing.
+func (p *plan) wayAround(f *facts.Facts, dim Dimension) {
+	m, err := f.Taut(dim.From, dim.To)
+	if err != nil {
+		p.notes = append(p.notes, fmt.Sprintf("finding %d: the way along the outside is not drawn: %s", dim.Number, err))
+		return
+	}
+	way := flat(m.Path)
+	if !p.view.holds(way[0]) && !p.view.holds(way[len(way)-1]) {
+		return
+	}
+	words := "along the outside " + q.Format(m.Length, p.units)
+	if dim.Way == Around {
+		words += ", asked " + dim.Required
+	}
+	p.strung(dim.Number, words, way)
+	p.findings = append(p.findings, dim.Number)
+	p.titles = append(p.titles, fmt.Sprintf("Finding %d: %s.", dim.Number, words))
+}
+
+// strung puts a way on white, for it runs along walls.
+func (p *plan) strung(number int, words string, way []spot) {
+	p.put(`<g class="string" data-finding="%d"><title>%s</title>`, number, escaped(fmt.Sprintf("finding %d: %s", number, words)))
+	p.line(stringRoom, way...)
+	p.line(stringLine, way...)
+	for i := range way[1:] {
+		p.labels.keepLine(p.px(way[i]), p.px(way[i+1]))
+	}
+	label := fmt.Sprintf("[%d] %s", number, words)
+	p.name(p.roomiest(way, label), label, redhead, bold)
+	p.end()
+	if len(p.legends) == 0 {
+		p.legends = []sample{{"the way along the outside of the house", stringLine, true}}
+	}
+}
+
+// roomiest is the middle of the leg that has the best place for a label beside it.
+func (p *plan) roomiest(way []spot, label string) box {
+	best, least := nowhere, math.Inf(1)
+	for i := range way[1:] {
+		m := nowhere.with(p.px(middle(way[i], way[i+1]))).grown(4)
+		if _, against := p.labels.find(m, label, letters-1); against < least {
+			best, least = m, against
+		}
+	}
+	return best
+}
+
+func flat(path [][3]float64) []spot {
+	var all []spot
+	for _, at := range path {
+		all = append(all, spot{at[0], at[1]})
+	}
+	return all
+}
+
+// has tells whether a finding measures the two things of a dimension in a way too.
+func (m Marks) has(way Way, dim Dimension) bool {
+	ends := func(d Dimension) [2]design.Placed { return [2]design.Placed{d.From, d.To} }
+	for _, d := range m.Dimensions {
+		if d.Way == way && d.Number == dim.Number && ends(d) == ends(dim) {
+			return true
+		}
+	}
+	return false
+}
