@@ -20,8 +20,8 @@ func function[F any](name string) F {
 }
 
 var (
-	externalLoss = function[func(*facts.Facts, *design.Ventilator, string) (q.Pressure, error)]("external_loss")
-	delivered    = function[func(*facts.Facts, *design.Ventilator, string) (q.Flow, error)]("delivered")
+	externalLoss = function[func(*facts.Facts, *design.Ventilator, facts.SideWord) (q.Pressure, error)]("external_loss")
+	delivered    = function[func(*facts.Facts, *design.Ventilator, facts.SideWord) (q.Flow, error)]("delivered")
 )
 
 // moreLoss: more length, another elbow, less diameter and more flow never lose less
@@ -62,10 +62,10 @@ type air struct {
 	err       error
 }
 
-func airOf(d *design.Design) map[string]air {
+func airOf(d *design.Design) map[facts.SideWord]air {
 	f := facts.Of(d)
-	all := map[string]air{}
-	for _, side := range []string{"supply", "extract"} {
+	all := map[facts.SideWord]air{}
+	for _, side := range []facts.SideWord{"supply", "extract"} {
 		var a air
 		a.loss, a.err = externalLoss(f, d.Ventilators[0], side)
 		a.delivered, _ = delivered(f, d.Ventilators[0], side)

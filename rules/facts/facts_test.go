@@ -241,7 +241,7 @@ func TestHousePressure(t *testing.T) {
 	closed := func(imbalance float64) float64 {
 		return math.Copysign(50*math.Pow(math.Abs(imbalance)/600, 1/0.65), imbalance)
 	}
-	for state, imbalance := range map[stateWord]float64{"normal": 0, "off": 0, "supply fan stopped": -60, "extract fan stopped": 60, "boost": 0} {
+	for state, imbalance := range map[StateWord]float64{"normal": 0, "off": 0, "supply fan stopped": -60, "extract fan stopped": 60, "boost": 0} {
 		p, err := f.ruleHousePressure(state)
 		require.NoError(t, err, state)
 		assert.InDelta(t, closed(imbalance), float64(p), 1e-9, state)

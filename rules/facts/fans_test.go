@@ -84,7 +84,7 @@ func TestShortfall(t *testing.T) {
 func TestHousePressureByTheCurveOfASetting(t *testing.T) {
 	f, _ := factsOf(t, with(`boost = { extract_flow = "60 cfm", supply_fan = [{ flow = "90 cfm", pressure = "2 inwc" }, { flow = "90 cfm", pressure = "0 inwc" }] }`+"\n"+
 		`maximum = { supply_flow = "100 cfm", extract_flow = "80 cfm", fan_speed = "150 %" }`))
-	for state, imbalance := range map[stateWord]float64{"boost": 30, "maximum": 20} {
+	for state, imbalance := range map[StateWord]float64{"boost": 30, "maximum": 20} {
 		p, err := f.ruleHousePressure(state)
 		require.NoError(t, err, state)
 		assert.InEpsilon(t, 50*math.Pow(imbalance/600, 1/0.65), float64(p), 1e-6, state)

@@ -184,7 +184,7 @@ func (f *Facts) pressureLines() []Line {
 
 // What rules call.
 
-func (f *Facts) ruleHousePressure(name stateWord) (q.Pressure, error) {
+func (f *Facts) ruleHousePressure(name StateWord) (q.Pressure, error) {
 	if len(f.Design.Ventilators) == 0 {
 		return 0, f.missingVentilator()
 	}
