@@ -25,14 +25,32 @@ func (f *Facts) average(unit *design.Ventilator, name, key string, flow *q.Flow)
 		running := given(w, "flow", flow, unit.Ref, key)
 		share, err := f.runShare(unit)
 		share = fromError(w, "share of time", share, err)
-		var defrost q.Duration
-		if unit.DefrostMinutes != nil {
-			defrost = given(w, "defrost", unit.DefrostMinutes, unit.Ref, "defrost_minutes")
-		} else {
-			w.line.Taken = "no time of defrosting, since none is given"
-		}
+		defrost := f.defrosting(w, unit)
 		return func() (q.Flow, error) { return moistair.AfterDefrost(running*q.Flow(share), defrost) }
 	})
+}
+
+// defrosting is the time of each hour that a unit defrosts at winter design. A core
+// whose protection stops or turns a stream takes some wherever it can freeze.
+func (f *Facts) defrosting(w *working, unit *design.Ventilator) q.Duration {
+	if unit.DefrostMinutes != nil || hasCore(unit) && defrosts(unit) && f.mayFreeze(w, unit) {
+		return given(w, "defrost", unit.DefrostMinutes, unit.Ref, "defrost_minutes")
+	}
+	if w.line.Taken == "" {
+		w.line.Taken = "no time of defrosting, since none is given"
+	}
+	return 0
+}
+
+// mayFreeze is false only where the frost margin is known and leaves no frost.
+func (f *Facts) mayFreeze(w *working, unit *design.Ventilator) bool {
+	margin := f.frostMargin(unit)
+	if margin.err != nil || margin.value < 0 {
+		return true
+	}
+	w.take(Input{Name: "frost margin at winter design", Value: margin.value})
+	w.line.Taken = "no time of defrosting: the core does not freeze at winter design"
+	return false
 }
 
 // netOutdoorAir is what is left of the supply flow when the exhaust air that the

@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -57,6 +58,47 @@ func TestAveragesByHand(t *testing.T) {
 	f, unit = factsOf(t, strings.Replace(flat, "control = \"continuous\"\n", "", 1))
 	_, err = f.ruleAverageExtract(unit)
 	assert.Equal(t, []string{"ventilator.unit.control"}, missingKeys(t, err))
+}
+
+// A core that stops or turns a stream against frost loses time wherever it can
+// freeze: without a word of how long, the average is not known.
+func TestTimeOfDefrostingIsAskedFor(t *testing.T) {
+	for kind, asks := range map[string]bool{
+		"recirculation": true, "supply-fan-off": true, "exhaust-only": true,
+		"preheat": false, "bypass": false, "none": false,
+	} {
+		f, unit := factsOf(t, with(`frost_protection = "`+kind+`"`))
+		_, supply := f.ruleAverageSupply(unit)
+		_, extract := f.ruleAverageExtract(unit)
+		if !asks {
+			assert.NoError(t, errors.Join(supply, extract), kind)
+			continue
+		}
+		assert.Equal(t, []string{"ventilator.unit.defrost_minutes"}, missingKeys(t, supply), kind)
+		assert.Equal(t, []string{"ventilator.unit.defrost_minutes"}, missingKeys(t, extract), kind)
+	}
+	recirculating := with(`frost_protection = "recirculation"`)
+	for name, c := range map[string]struct {
+		source, taken string
+		asks          bool
+	}{
+		"a mild winter":         {strings.Replace(recirculating, `winter_outdoor = "5 F"`, `winter_outdoor = "40 F"`, 1), "no time of defrosting: the core does not freeze at winter design", false},
+		"a winter not known":    {strings.Replace(recirculating, `winter_outdoor = "5 F"`, "", 1), "", true},
+		"a core not known":      {strings.Replace(recirculating, `sensible_recovery = "70 %"`, "", 1), "", true},
+		"separate fans":         {strings.Replace(recirculating, `kind = "hrv"`, `kind = "balanced-fans"`, 1), "no time of defrosting, since none is given", false},
+		"a time of none at all": {strings.Replace(recirculating, "power =", "defrost_minutes = \"0 min\"\npower =", 1), "", false},
+		"no word of frost":      {flat, "no time of defrosting, since none is given", false},
+	} {
+		f, unit := factsOf(t, c.source)
+		average := f.averageSupply(unit)
+		assert.Equal(t, c.taken, average.line.Taken, name)
+		if c.asks {
+			assert.Equal(t, []string{"ventilator.unit.defrost_minutes"}, missingKeys(t, average.err), name)
+			continue
+		}
+		require.NoError(t, average.err, name)
+		assert.InDelta(t, 60, float64(average.value/cfm), 1e-9, name)
+	}
 }
 
 // Fans and leaks add in quadrature beyond the balanced part: 50 + sqrt(10^2 + I^2).
