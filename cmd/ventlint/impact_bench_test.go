@@ -2,10 +2,6 @@ package main
 
 import (
 	"io"
-	"os"
-	"path/filepath"
-	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 
@@ -24,19 +20,5 @@ func BenchmarkTenThousandDesigns(b *testing.B) {
 		require.Equal(b, clean, code)
 	}
 	b.ReportMetric(b.Elapsed().Seconds()/float64(b.N), "s/run")
-	b.ReportMetric(mostMemory(b), "MB-peak")
-}
-
-var highWater = regexp.MustCompile(`VmHWM:\s+(\d+) kB`)
-
-// mostMemory is the peak of the resident memory in MB; 0 where it is not told.
-func mostMemory(b *testing.B) float64 {
-	status, err := os.ReadFile(filepath.FromSlash("/proc/self/status"))
-	found := highWater.FindSubmatch(status)
-	if err != nil || found == nil {
-		return 0
-	}
-	kilobytes, err := strconv.ParseFloat(string(found[1]), 64)
-	require.NoError(b, err)
-	return kilobytes / 1024
+	b.ReportMetric(peak(), "MB-peak")
 }

@@ -3,8 +3,11 @@ package main
 
 import "os"
 
-func main() {
+func main() { os.Exit(alone()) }
+
+// alone runs the program as a process of its own.
+func alone() int {
 	collect(seldom, spare)
 	heed(os.Stderr)
-	os.Exit(run(os.Args[1:], here()))
+	return run(os.Args[1:], here())
 }

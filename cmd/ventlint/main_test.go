@@ -4,6 +4,7 @@ import (
 	"errors"
 	"os"
 	"os/exec"
+	"regexp"
 	"strconv"
 	"testing"
 
@@ -12,7 +13,40 @@ import (
 
 // TestMain lets stories call the program as a command of its own.
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"ventlint": main})
+	testscript.Main(m, map[string]func(){"ventlint": func() {
+		code := alone()
+		if file := os.Getenv(peakFile); file != "" {
+			tellPeak(file)
+		}
+		os.Exit(code)
+	}})
+}
+
+// peakFile names the variable of the environment that names a file, to which the
+// program under test writes the most memory it has held. What the system tells of an
+// ended child counts that of its parent too.
+const peakFile = "VENTLINT_TEST_PEAK"
+
+func tellPeak(file string) {
+	if err := os.WriteFile(file, []byte(strconv.FormatFloat(peak(), 'f', 1, 64)), 0o644); err != nil {
+		panic(err)
+	}
+}
+
+var highWater = regexp.MustCompile(`VmHWM:\s+(\d+) kB`)
+
+// peak is the most resident memory of this process in MB; 0 where it is not told.
+func peak() float64 {
+	status, err := os.ReadFile("/proc/self/status")
+	found := highWater.FindSubmatch(status)
+	if err != nil || found == nil {
+		return 0
+	}
+	kilobytes, err := strconv.ParseFloat(string(found[1]), 64)
+	if err != nil {
+		panic(err)
+	}
+	return kilobytes / 1024
 }
 
 // The stories in testdata/script are written for people first: what is typed,

@@ -18,7 +18,7 @@ func AtMost(t testing.TB, megabytes float64, f func()) {
 	runtime.ReadMemStats(&before)
 	f()
 	runtime.ReadMemStats(&after)
-	if !raceDetector {
+	if !RaceDetector {
 		assert.LessOrEqual(t, float64(after.TotalAlloc-before.TotalAlloc)/(1<<20), megabytes, "megabytes")
 	}
 }

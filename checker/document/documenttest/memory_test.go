@@ -19,7 +19,7 @@ func (f *failures) Helper()               {}
 
 // Memory counts also when it is freed.
 func TestAtMost(t *testing.T) {
-	if raceDetector {
+	if RaceDetector {
 		t.Skip("memory is not measured under the race detector")
 	}
 	ask := func() { held = make([]byte, 10<<20); held = make([]byte, 20<<20) }

@@ -2,4 +2,5 @@
 
 package documenttest
 
-const raceDetector = false
+// RaceDetector tells that the tests run under the race detector.
+const RaceDetector = false

@@ -2,4 +2,5 @@
 
 package documenttest
 
-const raceDetector = true
+// RaceDetector tells that the tests run under the race detector.
+const RaceDetector = true
