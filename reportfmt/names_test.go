@@ -1,11 +1,7 @@
 package reportfmt
 
 import (
-	"encoding/csv"
-	"encoding/json"
-	"encoding/xml"
-	"errors"
-	"io"
+	"regexp"
 	"strings"
 	"sync"
 	"testing"
@@ -34,27 +30,36 @@ func named(s string) Batch {
 		}
 	}
 	b := batch(r)
+	b.Options.Width = unwrapped
 	b.Failures = []Failure{{File: "designs/other.vent.toml", Problems: []document.Problem{{Position: at(1, 1, 2), Path: "x", Message: s, Hint: s}}}}
 	return b
 }
 
+// unwrapped is wider than any text of a report, so that lines can be counted.
+const unwrapped = 20_000
+
+// hostileTexts mean something to a format, a terminal, a spreadsheet or a build host.
+var hostileTexts = []string{"fresh", "<script>alert(1)</script>", "</style><img src=x onerror=alert(1)>", "=cmd|' /C calc'!A0", "@SUM(1)", "\x1b[2J\x1b]0;x\a",
+	"::error file=a,line=1::x", "a\n::warning::b", "a\r\nb", "| a | b |", "```\n# x", "[x](javascript:alert(1))", "]]>", "&lt;", "\"',;", "\u202e", "\x00", "%0A::error::", "\ufeff=1", " =1", "\t=1",
+	"{0} {{x}}", "a\\", "- x\n\n1. y", "## x", "*  x: y"}
+
 // FuzzNames: whatever a design calls its things, a report has the shape that it has
 // for plain names. No name adds a line, a tag, a cell, a command or a formula.
 func FuzzNames(f *testing.F) {
-	for _, s := range []string{"fresh", "<script>alert(1)</script>", "</style><img src=x onerror=alert(1)>", "=cmd|' /C calc'!A0", "@SUM(1)", "\x1b[2J\x1b]0;x\a",
-		"::error file=a,line=1::x", "a\n::warning::b", "a\r\nb", "| a | b |", "```\n# x", "[x](javascript:alert(1))", "]]>", "&lt;", "\"',;", "\u202e", "\x00", "%0A::error::", "\ufeff=1", " =1", "\t=1"} {
+	for _, s := range hostileTexts {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
 		if strings.TrimSpace(Visible(s)) == "" || len(s) > 200 {
-			return // a part without a text may be left out, and a long one wrapped
+			return // a part without a text may be left out, and a long one shortened
 		}
 		b := named(s)
-		for _, format := range []string{"html", "lines", "csv", "annotations", "junit", "json", "sarif", "gitlab", "markdown"} {
+		for _, format := range Names() {
 			got := written(t, format, b)
 			requireHarmless(t, strings.ReplaceAll(got, "\t", ""), format)
 			sameShape(t, format, plainReport(t, format), got)
 		}
+		requirePlainOnTerminals(t, b)
 	})
 }
 
@@ -70,60 +75,17 @@ func plainReport(t *testing.T, format string) string {
 	return report
 }
 
-// sameShape compares a report with that of plain names.
-func sameShape(t *testing.T, format, plain, got string) {
+// requirePlainOnTerminals: also where a notice is wrapped and coloured, a text adds
+// no command of a build host, and no sequence that steers a terminal.
+func requirePlainOnTerminals(t *testing.T, b Batch) {
 	t.Helper()
-	switch format {
-	case "html":
-		require.Equal(t, strings.Count(plain, "<"), strings.Count(got, "<"), "tags")
-	case "lines", "annotations":
-		require.Equal(t, strings.Count(plain, "\n"), strings.Count(got, "\n"), "lines of %s", format)
-		require.Equal(t, commandLines(plain), commandLines(got), "commands of %s", format)
-	case "csv":
-		sameCells(t, plain, got)
-	case "junit":
-		require.Equal(t, elements(t, plain), elements(t, got))
-	case "json", "sarif", "gitlab":
-		require.True(t, json.Valid([]byte(got)), format)
-	}
+	b.Options = Options{}
+	wrapped := written(t, "text", b)
+	require.Zero(t, commandLines(wrapped))
+	b.Options.Color = true
+	coloured := written(t, "text", b)
+	require.Contains(t, coloured, "\x1b[")
+	require.Equal(t, wrapped, colours.ReplaceAllString(coloured, ""))
 }
 
-func commandLines(s string) int {
-	n := 0
-	for _, line := range strings.Split(s, "\n") {
-		if strings.HasPrefix(line, "::") {
-			n++
-		}
-	}
-	return n
-}
-
-func sameCells(t *testing.T, plain, got string) {
-	t.Helper()
-	want, err := csv.NewReader(strings.NewReader(plain)).ReadAll()
-	require.NoError(t, err)
-	rows, err := csv.NewReader(strings.NewReader(got)).ReadAll()
-	require.NoError(t, err)
-	require.Len(t, rows, len(want))
-	for _, row := range rows {
-		for _, cell := range row {
-			require.False(t, strings.HasPrefix(cell, "=") || strings.HasPrefix(cell, "+") || strings.HasPrefix(cell, "-") || strings.HasPrefix(cell, "@"), "a spreadsheet computes %q", cell)
-		}
-	}
-}
-
-// elements counts those of an XML document.
-func elements(t *testing.T, s string) int {
-	t.Helper()
-	reader, n := xml.NewDecoder(strings.NewReader(s)), 0
-	for {
-		token, err := reader.Token()
-		if errors.Is(err, io.EOF) {
-			return n
-		}
-		require.NoError(t, err)
-		if _, ok := token.(xml.StartElement); ok {
-			n++
-		}
-	}
-}
+var colours = regexp.MustCompile(`\x1b\[\d+(;\d+)*m`)
