@@ -28,7 +28,7 @@ func check(d *Design) []document.Problem {
 	}
 	for _, each := range []func(){
 		c.format, c.crowds, c.ids, c.links, c.references, c.ranges, c.walls, c.lines, c.places,
-		c.fittings, c.fans, c.running, c.ducts, c.vents, c.climate, c.statedDistances, c.dates,
+		c.fittings, c.fans, c.running, c.ducts, c.vents, c.measured, c.climate, c.statedDistances, c.dates,
 	} {
 		each()
 	}

@@ -97,6 +97,23 @@ func (c *checker) vents() {
 	}
 }
 
+// measured refuses two measured flows of one terminal.
+func (c *checker) measured() {
+	if c.design.Commissioning == nil {
+		return
+	}
+	seen := map[string]bool{}
+	for _, m := range c.design.Commissioning.Measured {
+		if m.Terminal == nil {
+			continue
+		}
+		if seen[m.Terminal.ID] {
+			c.report(m.Ref, "terminal", "", "found %q a second time, expected one measured flow for each terminal", m.Terminal.ID)
+		}
+		seen[m.Terminal.ID] = true
+	}
+}
+
 // climate refuses a wet-bulb temperature above the dry-bulb temperature.
 func (c *checker) climate() {
 	d := c.design.Dwelling

@@ -88,7 +88,7 @@ var beyondSchemas = map[string]bool{
 	"combination-fitting": true, "dangling-reference": true, "duct-circle": true, "fan-curve": true,
 	"footprint-clockwise": true, "footprint-crossing": true, "footprint-open": true, "off-the-wall": true, "outline": true,
 	"point-with-size": true, "round-and-rectangular": true, "two-places": true, "wall-without-length": true, "negative-value": true,
-	"running-time": true, "electric-vent": true,
+	"running-time": true, "electric-vent": true, "measured-twice": true,
 }
 
 func TestMalformedDesignsAreRefused(t *testing.T) {
