@@ -182,6 +182,39 @@ func (f *Facts) dryExhaust(unit *design.Ventilator) result[q.Temperature] {
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Temperature { return x.DryExhaust })
 }
 
+// indoorDewPoint is the temperature at which indoor air begins to leave water on
+// what it touches in winter.
+func (f *Facts) indoorDewPoint() result[q.Temperature] {
+	line := Line{Name: "dew point of the indoor air at winter design", Formula: "the temperature at which vapor of this pressure is saturated; vapor pressure = relative humidity x saturation pressure of the indoor temperature",
+		Source: "equations of Hyland and Wexler, ASHRAE Fundamentals chapter 1, from memory"}
+	return compute(f, line, func(w *working) func() (q.Temperature, error) {
+		d := f.Design.Dwelling
+		pressure := from(w, "air pressure", f.airPressure())
+		indoor := given(w, "indoor temperature", d.WinterIndoor, d.Ref, "winter_indoor")
+		humidity := given(w, "indoor relative humidity", d.WinterHumidity, d.Ref, "winter_humidity")
+		return func() (q.Temperature, error) {
+			air, err := moistair.FromRelativeHumidity(indoor, humidity, pressure)
+			if err != nil {
+				return 0, err
+			}
+			w.take(Input{Name: "vapor pressure", Value: air.VaporPressure()})
+			return air.DewPoint(), nil
+		}
+	})
+}
+
+// aboveDewPoint is how much warmer exhaust air leaves the core than the dew point of
+// the indoor air; below it a core that passes no moisture is wet.
+func (f *Facts) aboveDewPoint(unit *design.Ventilator) result[q.TemperatureDifference] {
+	line := Line{Name: "exhaust air above the indoor dew point at winter design", Of: design.Label(unit),
+		Formula: "exhaust air - dew point; negative: water condenses on the extract side, unless the core passes enough of it on", Source: "difference"}
+	return compute(f, line, func(w *working) func() (q.TemperatureDifference, error) {
+		exhaust := from(w, "exhaust air", f.dryExhaust(unit))
+		dew := from(w, "dew point", f.indoorDewPoint())
+		return func() (q.TemperatureDifference, error) { return q.TemperatureDifference(exhaust - dew), nil }
+	})
+}
+
 func (f *Facts) moistureRecovered(unit *design.Ventilator) result[q.Mass] {
 	line := Line{Name: "moisture recovered in an hour at winter design", Of: design.Label(unit),
 		Formula: "dry air in the supply flow x rise of its humidity ratio in the core x 1 h", Source: "water balance of the core"}

@@ -17,6 +17,7 @@ func (f *Facts) Worksheet() []Section {
 		{"Ducts and fans", f.ductLines()},
 		{"House pressure and infiltration", f.pressureLines()},
 		{"Moist air and the core", f.coreLines()},
+		{"Commissioning", f.commissioningLines()},
 	} {
 		if len(s.Lines) > 0 {
 			kept = append(kept, s)
@@ -49,13 +50,14 @@ func (f *Facts) coreLines() []Line {
 			continue
 		}
 		if lines == nil {
-			lines = append(lines, *f.airPressure().line)
+			lines = append(lines, *f.airPressure().line, *f.indoorDewPoint().line)
 		}
 		lines = append(lines, *f.effectiveness(unit).line, *f.entering(unit).line)
 		if preheats(unit) {
 			lines = append(lines, *f.preheatPower(unit).line)
 		}
-		lines = append(lines, *f.supplyTemperature(unit, winter).line, *f.dryExhaust(unit).line, *f.heatRecovered(unit).line, *f.moistureRecovered(unit).line,
+		lines = append(lines, *f.supplyTemperature(unit, winter).line, *f.dryExhaust(unit).line, *f.aboveDewPoint(unit).line,
+			*f.heatRecovered(unit).line, *f.moistureRecovered(unit).line,
 			*f.condenses(unit).line, *f.frostOnset(unit).line, *f.frostMargin(unit).line, *f.supplyTemperature(unit, summer).line)
 	}
 	return lines
