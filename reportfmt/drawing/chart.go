@@ -65,7 +65,7 @@ func (c *chart) axes() {
 	c.edge(wallEdge, spot{fieldLeft, fieldBottom}, spot{fieldRight, fieldBottom})
 	c.labels.keep(box{0, chartHeight - fieldBottom, sheetWidth, chartHeight})
 	c.labels.keep(box{0, 0, fieldLeft, chartHeight})
-	c.plain(spot{(fieldLeft+fieldRight)/2 - textWidth(c.flow.name, letters)/2, chartHeight - 14}, letters, ink, "", c.flow.name)
+	c.plain(spot{(fieldLeft+fieldRight)/2 - textWidth(c.flow.name, letters, "")/2, chartHeight - 14}, letters, ink, "", c.flow.name)
 	c.put(`<text transform="translate(14 %s) rotate(-90)" text-anchor="middle" font-size="%s" fill="%s">%s</text>`,
 		num(chartHeight/2), num(letters), ink, c.loss.name)
 }
@@ -85,7 +85,7 @@ func (s axis) ticks() []float64 {
 func (c *chart) tick(at spot, v, share float64) {
 	text := fmt.Sprintf("%.6g", v)
 	p := c.px(at)
-	c.plain(spot{p.x - share*textWidth(text, letters-1), p.y}, letters-1, ink, "", text)
+	c.plain(spot{p.x - share*textWidth(text, letters-1, ""), p.y}, letters-1, ink, "", text)
 }
 
 // curve draws a fan curve.

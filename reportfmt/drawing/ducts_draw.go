@@ -20,7 +20,7 @@ var ductColumns = []struct {
 	name string
 	left float64
 }{
-	{"duct, opening or terminal", 8}, {"size", 246}, {"length", 322}, {"flow", 392}, {"velocity", 460}, {"loss", 528}, {"whole way", 600}, {"by damper", 672},
+	{"duct, opening or terminal", 8}, {"size", 236}, {"length", 308}, {"flow", 376}, {"velocity", 442}, {"loss", 510}, {"whole way", 584}, {"by damper", 660},
 }
 
 const (
@@ -110,7 +110,7 @@ func (s *ductSheet) cells(n int, row ductRow) {
 		at := spot{ductColumns[i].left, s.middle(n)}
 		if i == 0 && row.parent >= 0 {
 			at.x = stem(row.depth) + 2
-			text = fitted(text, ductColumns[1].left-at.x-4)
+			text = fitted(text, weight, ductColumns[1].left-at.x-4)
 		}
 		if text != "" {
 			s.plain(at, letters-1, ink, weight, text)
@@ -119,12 +119,12 @@ func (s *ductSheet) cells(n int, row ductRow) {
 }
 
 // fitted cuts a text that is wider than its room, and says so by three dots.
-func fitted(text string, room float64) string {
-	if textWidth(text, letters-1) <= room {
+func fitted(text, weight string, room float64) string {
+	if textWidth(text, letters-1, weight) <= room {
 		return text
 	}
 	letter := []rune(text)
-	for len(letter) > 0 && textWidth(string(letter)+"...", letters-1) > room {
+	for len(letter) > 0 && textWidth(string(letter)+"...", letters-1, weight) > room {
 		letter = letter[:len(letter)-1]
 	}
 	return string(letter) + "..."

@@ -54,9 +54,11 @@ func Elevation(d *design.Design, s *site.Site, w *design.Wall, m Marks, key stri
 		e.thing(t)
 	}
 	e.dimensions()
+	e.writeFigures()
 	for _, t := range e.drawn {
 		e.labelled(t)
 	}
+	e.reachLabels()
 	slices.Sort(e.findings)
 	face := e.drawing(fmt.Sprintf("elevation of wall %q", w.ID), e.text(), e.units, append(e.legends, elevationLegend(key)...))
 	face.Notes, face.Findings = e.notes, slices.Compact(e.findings)

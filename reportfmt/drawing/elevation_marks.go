@@ -3,6 +3,7 @@ package drawing
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -60,32 +61,55 @@ func (s *sheet) clearance(c Clearance, o outline) {
 	s.shape(o, float64(c.Reach), `fill="none" `+style)
 	s.end()
 	s.titles = append(s.titles, upperFirst(words)+".")
-	s.reachLabel(c, o)
+	s.reaches = append(s.reaches, reach{c, o})
 }
 
-// reachLabel writes the distance on its outline, where that is on the sheet.
-func (s *sheet) reachLabel(c Clearance, o outline) {
-	b := o.bounds()
-	reach := float64(c.Reach)
-	mid := spot{(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2}
-	for _, p := range []spot{{mid.x, b.y1 + reach}, {b.x1 + reach, mid.y}, {b.x0 - reach, mid.y}, {mid.x, b.y0 - reach},
-		{b.x1 + reach*0.7071, b.y1 + reach*0.7071}, {b.x0 - reach*0.7071, b.y1 + reach*0.7071}} {
-		at := s.px(p)
-		room := box{at.x, at.y, at.x, at.y}.grown(8).grown(textWidth(c.Printed, letters-2) / 2)
-		if s.labels.crowd(room) == 0 {
-			left := spot{at.x - textWidth(c.Printed, letters-2)/2, at.y}
-			s.labels.keep(box{left.x, at.y - 7, left.x + textWidth(c.Printed, letters-2), at.y + 7})
-			s.text(left, letters-2, blue, "", c.Printed)
+// reachLabels writes the distances on their outlines, where these are on the sheet,
+// when all else has its place.
+func (s *sheet) reachLabels() {
+	for i, r := range s.reaches {
+		if !slices.ContainsFunc(s.reaches[:i], r.alike) {
+			s.reachLabel(r.clearance, r.outline.bounds())
+		}
+	}
+}
+
+// alike tells whether two clearances are one line, as one in any direction and one on
+// the plan are.
+func (r reach) alike(other reach) bool {
+	return r.clearance.Around == other.clearance.Around && r.clearance.Printed == other.clearance.Printed
+}
+
+// reachLabel writes a distance above its outline, or where there is room around it.
+func (s *sheet) reachLabel(c Clearance, b box) {
+	const places = 24
+	mid, half := middle(spot{b.x0, b.y0}, spot{b.x1, b.y1}), textWidth(c.Printed, letters-2, "")/2
+	for n := range places {
+		turn := 2 * math.Pi * float64(n) / places
+		way := spot{math.Sin(turn), math.Cos(turn)}
+		at := s.px(mid.plus((b.x1-b.x0)/2, spot{side(way.x), 0}).plus((b.y1-b.y0)/2, spot{0, side(way.y)}).plus(float64(c.Reach), way))
+		room := box{at.x - half, at.y - 6, at.x + half, at.y + 6}
+		if s.labels.crowd(room.grown(2)) == 0 {
+			s.labels.keep(room)
+			s.text(spot{room.x0, at.y}, letters-2, blue, "", c.Printed)
 			return
 		}
 	}
+}
+
+// side is the side that a way points to: -1 or 1, and 0 for neither.
+func side(x float64) float64 {
+	if math.Abs(x) < 1e-9 {
+		return 0
+	}
+	return math.Copysign(1, x)
 }
 
 // thing draws an outline; its label follows when all dimensions have their place.
 func (e *elevation) thing(t thing) {
 	o := e.outlines[t.self]
 	b := e.pixels(o)
-	e.labels.keep(b)
+	e.labels.keep(b.grown(3))
 	e.group(classes[t.role], t.id, design.Label(t.self))
 	e.shape(o, 0, fillOf(t.role, e.key))
 	e.mark(t, o, b)

@@ -78,7 +78,7 @@ type sample struct {
 func (s *sheet) legend(samples []sample, y float64) float64 {
 	x := legendSides
 	for _, e := range samples {
-		wide := 30 + textWidth(e.text, letters-1) + 14
+		wide := 30 + textWidth(e.text, letters-1, "") + 14
 		if x+wide > sheetWidth {
 			x, y = legendSides, y+legendRow
 		}

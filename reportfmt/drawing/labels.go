@@ -12,29 +12,42 @@ type labels struct {
 	taken []box
 }
 
-// textWidth estimates how wide a text is in a plain typeface without serifs.
-func textWidth(text string, size float64) float64 {
+// textWidth estimates how wide a text is in a plain typeface without serifs, of a
+// weight: bold or none.
+func textWidth(text string, size float64, weight string) float64 {
 	sum := 0.0
 	for _, r := range text {
 		sum += letterWidth(r)
 	}
+	if weight == bold {
+		sum *= boldWidth
+	}
 	return sum * size
 }
 
-// letterWidth is the width of a letter, in the height of the type: narrow, wide,
-// East Asian, or as most are.
+// boldWidth is how much wider bold letters are, about.
+const boldWidth = 1.07
+
+// letterWidth is the width of a letter, in the height of the type: as they are in
+// Helvetica (from memory), or of East Asian letters.
 func letterWidth(r rune) float64 {
 	switch {
-	case strings.ContainsRune(" .,:;'|!ijlftrI()[]-", r):
+	case strings.ContainsRune("ijl'|", r):
+		return 0.23
+	case strings.ContainsRune(" .,:;!ftI[]/", r):
+		return 0.28
+	case strings.ContainsRune("r()-", r):
 		return 0.34
-	case strings.ContainsRune("mwMW%@", r):
+	case strings.ContainsRune("cksvxyzJ", r):
+		return 0.5
+	case strings.ContainsRune("mMW%@", r):
 		return 0.88
 	case r >= 0x2E80:
 		return 1
-	case unicode.IsUpper(r):
-		return 0.7
+	case r == 'w' || unicode.IsUpper(r):
+		return 0.72
 	}
-	return 0.57
+	return 0.56
 }
 
 // keep marks a place as taken by what is drawn there.
@@ -49,18 +62,21 @@ func (l *labels) keepLine(a, b spot) {
 	}
 }
 
+// apart is what is kept free on the left and right of a text, in pixels.
+const apart = 3.0
+
 // place takes the best place for a text beside a box. It gives the middle of the
 // text's left side.
-func (l *labels) place(beside box, text string, size float64) spot {
-	best, _ := l.find(beside, text, size)
+func (l *labels) place(beside box, wide, size float64) spot {
+	best, _ := l.find(beside, wide, size)
 	l.keep(best)
-	return spot{best.x0, (best.y0 + best.y1) / 2}
+	return spot{best.x0 + apart, (best.y0 + best.y1) / 2}
 }
 
 // find gives the least crowded place for a text beside a box, the nearest first,
 // and what speaks against it.
-func (l *labels) find(beside box, text string, size float64) (box, float64) {
-	w, h := textWidth(text, size), size+3
+func (l *labels) find(beside box, wide, size float64) (box, float64) {
+	w, h := wide+2*apart, size+3
 	best, least := box{}, math.Inf(1)
 	for _, gap := range []float64{4, 14, 28, 44, 64, 90, 120} {
 		for _, b := range around(beside.grown(gap), w, h) {

@@ -56,7 +56,9 @@ func Plan(d *design.Design, s *site.Site, m Marks, key string) Drawing {
 	}
 	p.dimensions()
 	p.strings()
+	p.writeFigures()
 	p.names()
+	p.reachLabels()
 	slices.Sort(p.findings)
 	plan := p.drawing("plan of the site", p.text(), p.units, append(planLegend(key), p.legends...))
 	plan.Notes, plan.Findings = p.notes, slices.Compact(p.findings)

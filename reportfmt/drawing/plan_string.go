@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"fmt"
-	"math"
 
 	"github.com/ventlint/ventlint/checker/design"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -55,27 +54,15 @@ func (p *plan) strung(number int, words string, way []spot) {
 	p.put(`<g class="string" data-finding="%d"><title>%s</title>`, number, escaped(fmt.Sprintf("finding %d: %s", number, words)))
 	p.line(stringRoom, way...)
 	p.line(stringLine, way...)
-	for i := range way[1:] {
-		p.labels.keepLine(p.px(way[i]), p.px(way[i+1]))
-	}
-	label := fmt.Sprintf("[%d] %s", number, words)
-	p.name(p.roomiest(way, label), label, redhead, bold)
 	p.end()
+	var pixels []spot
+	for _, at := range way {
+		pixels = append(pixels, p.px(at))
+	}
+	p.figured(fmt.Sprintf("[%d] %s", number, words), pixels...)
 	if len(p.legends) == 0 {
 		p.legends = []sample{{"the way along the outside of the house", stringLine, true}}
 	}
-}
-
-// roomiest is the middle of the leg that has the best place for a label beside it.
-func (p *plan) roomiest(way []spot, label string) box {
-	best, least := nowhere, math.Inf(1)
-	for i := range way[1:] {
-		m := nowhere.with(p.px(middle(way[i], way[i+1]))).grown(4)
-		if _, against := p.labels.find(m, label, letters-1); against < least {
-			best, least = m, against
-		}
-	}
-	return best
 }
 
 func flat(path [][3]float64) []spot {

@@ -29,7 +29,16 @@ type sheet struct {
 	labels labels
 	titles []string // of the elements drawn, for the description
 
+	figures []figure // of lines that are drawn
+	reaches []reach  // that are drawn and await their labels
+
 	unscaled bool // nothing on it is a length, so that it needs no scale bar
+}
+
+// reach is a clearance around an outline.
+type reach struct {
+	clearance Clearance
+	outline   outline
 }
 
 // newSheet fits a view into the width of a sheet and a height, at a round scale.

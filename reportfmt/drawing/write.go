@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 )
@@ -9,7 +10,7 @@ import (
 // text writes a text whose left side has its middle at a pixel, on white.
 func (s *sheet) text(at spot, size float64, colour, weight, text string) {
 	s.put(`<rect x="%s" y="%s" width="%s" height="%s" fill="#ffffff" fill-opacity="0.8"/>`,
-		num(at.x-1), num(at.y-size/2-1), num(textWidth(text, size)*0.95+1), num(size+2))
+		num(at.x-1), num(at.y-size/2-1), num(textWidth(text, size, weight)+2), num(size+2))
 	s.plain(at, size, colour, weight, text)
 }
 
@@ -21,8 +22,9 @@ func (s *sheet) plain(at spot, size float64, colour, weight, text string) {
 
 // name labels a thing beside it, with a leader where there was no room near.
 func (s *sheet) name(beside box, text, colour, weight string) {
-	at := s.labels.place(beside, text, letters-1)
-	end := box{at.x, at.y - 5, at.x + textWidth(text, letters-1), at.y + 5}
+	wide := textWidth(text, letters-1, weight)
+	at := s.labels.place(beside, wide, letters-1)
+	end := box{at.x, at.y - 5, at.x + wide, at.y + 5}
 	from := beside.nearest(spot{(end.x0 + end.x1) / 2, at.y})
 	if to := end.nearest(from); from.to(to).length() > 12 {
 		s.put(`<path d="M%s %sL%s %s" fill="none" %s/>`, num(from.x), num(from.y), num(to.x), num(to.y), leaderLine)
@@ -41,10 +43,38 @@ func (s *sheet) dimension(dim Dimension, a, b spot, found string) {
 	for _, p := range []spot{from, to} {
 		s.put(`<circle cx="%s" cy="%s" r="3.4" fill="#ffffff" %s/>`, num(p.x), num(p.y), offending)
 	}
-	s.labels.keepLine(from, to)
-	m := middle(from, to)
-	s.name(nowhere.with(m).grown(4), fmt.Sprintf("[%d] %s, asked %s", dim.Number, found, dim.Required), redhead, bold)
 	s.end()
+	s.figured(fmt.Sprintf("[%d] %s, asked %s", dim.Number, found, dim.Required), from, to)
+}
+
+// figure is a text that stands beside one of the legs of a line.
+type figure struct {
+	text string
+	legs []box // their middles
+}
+
+// figured keeps a line of pixels free and has its figures written later, when all
+// such lines are known.
+func (s *sheet) figured(text string, way ...spot) {
+	f := figure{text: text}
+	for i := range way[1:] {
+		s.labels.keepLine(way[i], way[i+1])
+		f.legs = append(f.legs, nowhere.with(middle(way[i], way[i+1])).grown(4))
+	}
+	s.figures = append(s.figures, f)
+}
+
+// writeFigures writes each beside the leg that has the best place for it.
+func (s *sheet) writeFigures() {
+	for _, f := range s.figures {
+		best, least := nowhere, math.Inf(1)
+		for _, leg := range f.legs {
+			if _, against := s.labels.find(leg, textWidth(f.text, letters-1, bold), letters-1); against < least {
+				best, least = leg, against
+			}
+		}
+		s.name(best, f.text, redhead, bold)
+	}
 }
 
 func (d Dimension) words(found string) string {
