@@ -31,6 +31,8 @@ async function check(name, address) {
   page.on("request", (r) => r.url() === address || tell(`request of ${r.url()}`));
   await page.goto(address);
   for (const width of widths) await sideways(page, width, tell);
+  await readable(page, tell);
+  await links(page, tell);
   for (const paper of Object.keys(papers)) await printed(page, paper, tell);
   await barriers(page, tell);
   await page.close();
@@ -40,6 +42,36 @@ async function sideways(page, width, tell) {
   await page.setViewportSize({ width, height: 900 });
   const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
   if (over > 0) tell(`scrolls sideways by ${over} px at ${width} px`);
+}
+
+// The letters of drawings are not made too small to read on a phone, and the heading
+// of a column, which does not break within words, fits it.
+async function readable(page, tell) {
+  await page.setViewportSize({ width: widths[0], height: 900 });
+  const found = await page.evaluate(() => {
+    const small = [...document.querySelectorAll("svg")].map((s) => s.getBoundingClientRect().width / s.viewBox.baseVal.width).filter((scale) => scale < 0.85);
+    const seen = [...document.querySelectorAll("th")].filter((th) => th.getBoundingClientRect().right > 0);
+    const broken = seen.filter((th) => getComputedStyle(th).overflowWrap === "normal" && th.scrollWidth > th.clientWidth);
+    return { small: small.length, broken: broken.map((th) => th.textContent) };
+  });
+  if (found.small > 0) tell(`${found.small} drawings are too small to read at ${widths[0]} px`);
+  for (const text of found.broken) tell(`the heading "${text}" is wider than its column at ${widths[0]} px`);
+}
+
+// Each link within the page leads somewhere, and each finding that a drawing shows has
+// a link to it.
+async function links(page, tell) {
+  const found = await page.evaluate(() => {
+    const target = (a) => document.getElementById(decodeURIComponent(a.hash.slice(1)));
+    const within = [...document.querySelectorAll("a[href^='#']")];
+    const back = [...document.querySelectorAll("figcaption a")].filter((a) => {
+      const figure = a.closest("figure").id;
+      return ![...(target(a)?.querySelectorAll(".shown a") ?? [])].some((link) => target(link)?.id === figure);
+    });
+    return { lost: within.filter((a) => !target(a)).map((a) => a.hash), back: back.map((a) => a.hash) };
+  });
+  for (const hash of found.lost) tell(`the link to ${hash} leads nowhere`);
+  for (const hash of found.back) tell(`the finding ${hash} does not lead to the drawing that shows it`);
 }
 
 // A drawing is kept in one piece where it may not be broken and fits on a sheet.
