@@ -101,10 +101,10 @@ func ReadBaseline(source []byte) (*Baseline, error) {
 // check refuses what this program does not write.
 func (e earlier) check() error {
 	if !slices.Contains(rules.Outcomes(), e.Outcome) {
-		return fmt.Errorf("a result of %s has the outcome %q, expected one of %s", e.File, e.Outcome, listed(rules.Outcomes()))
+		return fmt.Errorf("a result of %.64q has the outcome %.64q, expected one of %s", e.File, e.Outcome, listed(rules.Outcomes()))
 	}
 	if levels := e.Level.Values(); e.Level != "" && !slices.Contains(levels, string(e.Level)) {
-		return fmt.Errorf("a result of %s has the level %q, expected one of %s", e.File, e.Level, listed(levels))
+		return fmt.Errorf("a result of %.64q has the level %.64q, expected one of %s", e.File, e.Level, listed(levels))
 	}
 	return nil
 }
@@ -122,7 +122,7 @@ func unreadable(source []byte, err error) error {
 		read := source[:min(syntax.Offset, int64(len(source)))]
 		return fmt.Errorf("line %d: %w; %w", 1+bytes.Count(read, []byte("\n")), err, errNoReport)
 	case errors.As(err, &wrong) && wrong.Field != "":
-		return fmt.Errorf("%q is a %s: %w", strings.ReplaceAll(wrong.Field, ".", "/"), wrong.Value, errNoReport)
+		return fmt.Errorf("%q is a %.64s: %w", strings.ReplaceAll(wrong.Field, ".", "/"), wrong.Value, errNoReport)
 	}
 	return errNoReport
 }

@@ -9,8 +9,16 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
+// baselineOfJSON decodes results one at a time: a small file can hold so many empty
+// ones that all of them would take hundreds of times its size.
 func baselineOfJSON(source []byte) ([]earlier, error) {
-	var d jsonDocument
+	var d struct {
+		Version int `json:"version"`
+		Reports []struct {
+			File    string            `json:"file"`
+			Results []json.RawMessage `json:"results"`
+		} `json:"reports"`
+	}
 	if err := json.Unmarshal(source, &d); err != nil {
 		return nil, unreadable(source, err)
 	}
@@ -19,12 +27,15 @@ func baselineOfJSON(source []byte) ([]earlier, error) {
 	}
 	var all []earlier
 	for _, report := range d.Reports {
-		for i := range report.Results {
-			r := &report.Results[i]
-			if r.Fingerprint == "" {
-				return nil, fmt.Errorf("%s: result %d has no fingerprint", report.File, i+1)
+		for i, text := range report.Results {
+			var r jsonResult
+			if err := json.Unmarshal(text, &r); err != nil {
+				return nil, fmt.Errorf("result %d of %.64q: %w", i+1, report.File, unreadable(text, err))
 			}
-			all = append(all, earlierOfJSON(report.File, r))
+			if r.Fingerprint == "" {
+				return nil, fmt.Errorf("result %d of %.64q has no fingerprint", i+1, report.File)
+			}
+			all = append(all, earlierOfJSON(report.File, &r))
 		}
 	}
 	return all, nil

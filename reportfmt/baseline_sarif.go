@@ -10,29 +10,34 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// baselineOfSARIF reads the runs of this program; a log may hold others.
+// baselineOfSARIF reads the runs of this program; a log may hold others. Results are
+// decoded one at a time, as those of the json format.
 func baselineOfSARIF(source []byte) ([]earlier, error) {
-	var l sarifLog
+	var l struct {
+		Runs []json.RawMessage `json:"runs"`
+	}
 	if err := json.Unmarshal(source, &l); err != nil {
 		return nil, unreadable(source, err)
 	}
 	var all []earlier
 	ours := false
-	for _, run := range l.Runs {
-		if run.Tool.Driver.Name != driverName {
+	for _, text := range l.Runs {
+		name, results, err := resultsOfRun(text)
+		if err != nil {
+			return nil, err
+		}
+		if name != driverName {
 			continue
 		}
 		ours = true
-		for i := range run.Results {
-			r := &run.Results[i]
-			if r.Baseline == absentState {
-				continue // it was gone already
-			}
-			e, err := earlierOfSARIF(r)
+		for i, text := range results {
+			e, known, err := earlierOfSARIF(text)
 			if err != nil {
 				return nil, fmt.Errorf("result %d %w", i+1, err)
 			}
-			all = append(all, e)
+			if known {
+				all = append(all, e)
+			}
 		}
 	}
 	if !ours {
@@ -41,7 +46,36 @@ func baselineOfSARIF(source []byte) ([]earlier, error) {
 	return all, nil
 }
 
-func earlierOfSARIF(r *sarifResult) (earlier, error) {
+// resultsOfRun gives the name of the program that made a run, and its results.
+func resultsOfRun(text []byte) (name string, results []json.RawMessage, err error) {
+	var run struct {
+		Tool struct {
+			Driver struct {
+				Name string `json:"name"`
+			} `json:"driver"`
+		} `json:"tool"`
+		Results []json.RawMessage `json:"results"`
+	}
+	if err := json.Unmarshal(text, &run); err != nil {
+		return "", nil, unreadable(text, err)
+	}
+	return run.Tool.Driver.Name, run.Results, nil
+}
+
+// earlierOfSARIF reads one result; it is not known when it was gone already.
+func earlierOfSARIF(text []byte) (e earlier, known bool, err error) {
+	var r sarifResult
+	if err := json.Unmarshal(text, &r); err != nil {
+		return earlier{}, false, fmt.Errorf("cannot be read: %w", unreadable(text, err))
+	}
+	if r.Baseline == absentState {
+		return earlier{}, false, nil
+	}
+	e, err = earlierOfResult(&r)
+	return e, true, err
+}
+
+func earlierOfResult(r *sarifResult) (earlier, error) {
 	if r.Fingerprints.Subject == "" {
 		return earlier{}, fmt.Errorf("has no fingerprint %q", "ventlintSubject/v1")
 	}
@@ -51,7 +85,7 @@ func earlierOfSARIF(r *sarifResult) (earlier, error) {
 	at := r.Locations[0]
 	file, err := keyOfAddress(at.Physical.Artifact.URI)
 	if err != nil {
-		return earlier{}, fmt.Errorf("has the address %q: %w", at.Physical.Artifact.URI, err)
+		return earlier{}, fmt.Errorf("has the address %.64q, expected that of a file", at.Physical.Artifact.URI)
 	}
 	e := earlier{Level: rules.Level(r.Level), Message: leadOf(r.Message.Text)}
 	e.identity = identity{file, r.RuleID, r.Fingerprints.Subject, outcomeOfSARIF(r), r.Suppressions != nil && len(*r.Suppressions) > 0}

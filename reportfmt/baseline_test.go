@@ -1,6 +1,7 @@
 package reportfmt
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -137,12 +138,17 @@ func TestUnreadableBaselines(t *testing.T) {
 		`{"runs": []}`:         expected,
 		`{"runs": 5}`:          `"runs" is a number: ` + expected,
 		`{"format": "ventlint-report", "version": 2}`:                                                                                                   "the report has version 2 of its format, expected 1",
-		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                                      "a: result 1 has no fingerprint",
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                                      `result 1 of "a" has no fingerprint`,
 		`{"runs": [{"tool": {"driver": {"name": "another"}}, "results": [{}]}]}`:                                                                        expected,
-		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "bad"}]}]}`:                  `a result of a has the outcome "bad", expected one of fail, open, review, pass, informational, notDue, notApplicable`,
-		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "fail", "level": "bad"}]}]}`: `a result of a has the level "bad", expected one of error, warning, note`,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "bad"}]}]}`:                  `a result of "a" has the outcome "bad", expected one of fail, open, review, pass, informational, notDue, notApplicable`,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{"fingerprint": "0", "outcome": "fail", "level": "bad"}]}]}`: `a result of "a" has the level "bad", expected one of error, warning, note`,
 		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{}]}]}`:                                                                       `result 1 has no fingerprint "ventlintSubject/v1"`,
 		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"partialFingerprints": {"ventlintSubject/v1": "0"}}]}]}`:                     "result 1 has no location",
+		`{"runs": [[]]}`: expected,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"level": 1}]}]}`:                                                                                                                    `result 1 cannot be read: "level" is a number: ` + expected,
+		`{"runs": [{"tool": {"driver": {"name": "ventlint"}}, "results": [{"partialFingerprints": {"ventlintSubject/v1": "0"}, "locations": [{"physicalLocation": {"artifactLocation": {"uri": "%zz"}}}]}]}]}`: `result 1 has the address "%zz", expected that of a file`,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a\n", "results": [{"position": {"line": "` + strings.Repeat("9", 500) + `"}}]}]}`:                                                   `result 1 of "a\n": "position/line" is a string: ` + expected,
+		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "` + strings.Repeat("b", 500) + `", "results": [{"position": {"line": ` + strings.Repeat("9", 500) + `}}]}]}`:                        `result 1 of "` + strings.Repeat("b", 64) + `": "position/line" is a number ` + strings.Repeat("9", 57) + `: ` + expected,
 	} {
 		_, err := ReadBaseline([]byte(source))
 		require.EqualError(t, err, want, source)

@@ -2,8 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
-	"os"
 
 	"github.com/ventlint/ventlint/reportfmt"
 )
@@ -18,17 +16,9 @@ func readBaseline(path, said string) (*reportfmt.Baseline, error) {
 	if path == "" {
 		return nil, nil
 	}
-	file, err := os.Open(path)
+	source, err := readReport(path)
 	if err != nil {
-		return nil, fmt.Errorf("%s %w", said, plain(err))
-	}
-	defer file.Close()
-	source, err := io.ReadAll(io.LimitReader(file, largestBaseline+1))
-	if err != nil {
-		return nil, fmt.Errorf("%s %w", said, plain(err))
-	}
-	if len(source) > largestBaseline {
-		return nil, fmt.Errorf("%s %s: larger than %d MiB, expected a report", said, path, largestBaseline>>20)
+		return nil, fmt.Errorf("%s %w", said, err)
 	}
 	baseline, err := reportfmt.ReadBaseline(source)
 	if err != nil {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"cmp"
 	"fmt"
 	"io"
@@ -84,16 +85,25 @@ func mergeParts(paths []string) (*impact.Document, error) {
 	return impact.Merge(parts)
 }
 
-// readReport reads a file that this program wrote, within bounds.
+// readReport reads a file that this program wrote. One that is larger than a report
+// may be is refused unread where its size is known.
 func readReport(path string) ([]byte, error) {
 	file, err := os.Open(path)
 	if err != nil {
 		return nil, plain(err)
 	}
 	defer file.Close()
-	source, err := io.ReadAll(io.LimitReader(file, largestBaseline+1))
-	if err == nil && len(source) > largestBaseline {
+	info, err := file.Stat()
+	if err != nil {
+		return nil, plain(err)
+	}
+	var source bytes.Buffer
+	if info.Size() <= largestBaseline {
+		source.Grow(int(info.Size()) + bytes.MinRead)
+		_, err = source.ReadFrom(io.LimitReader(file, largestBaseline+1))
+	}
+	if max(info.Size(), int64(source.Len())) > largestBaseline {
 		err = fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestBaseline>>20)
 	}
-	return source, plain(err)
+	return source.Bytes(), plain(err)
 }
