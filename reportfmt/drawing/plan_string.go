@@ -40,7 +40,7 @@ func (p *plan) wayAround(f *facts.Facts, dim Dimension) {
 	if !p.view.holds(way[0]) && !p.view.holds(way[len(way)-1]) {
 		return
 	}
-	words := "along the outside " + q.Format(m.Length, p.units)
+	words := course(m.Path) + " " + q.Format(m.Length, p.units)
 	if dim.Way == Around {
 		words += ", asked " + dim.Required
 	}
@@ -63,6 +63,17 @@ func (p *plan) strung(number int, words string, way []spot) {
 	if len(p.legends) == 0 {
 		p.legends = []sample{{"the way along the outside of the house", stringLine, true}}
 	}
+}
+
+// course words where a way runs: one over the tops of walls rises above both ends.
+func course(path [][3]float64) string {
+	highest := max(path[0][2], path[len(path)-1][2])
+	for _, bend := range path {
+		if q.Compare(bend[2], highest) > 0 {
+			return "along the outside, over the house,"
+		}
+	}
+	return "along the outside"
 }
 
 func flat(path [][3]float64) []spot {

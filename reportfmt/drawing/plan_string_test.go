@@ -142,6 +142,15 @@ func TestAStringBendsAtTheCorner(t *testing.T) {
 	require.Empty(t, root.all(func(e element) bool { return e.get("class") == "dimension" }))
 }
 
+// Across a low and shallow house the shortest way leads over it: up 0.5 m to the top,
+// 1.5 m across and down again.
+func TestAStringOverTheHouseSaysSo(t *testing.T) {
+	low := strings.NewReplacer(`height = "5 m"`, `height = "2.6 m"`, `"6 m"]`, `"1.5 m"]`,
+		"wall = \"east\"\nfrom_left = \"2.5 m\"", "wall = \"north\"\nfrom_left = \"2 m\"").Replace(atCorner)
+	made := strung(t, low, "distance(intake, exhaust) >= limit.apart")
+	require.Contains(t, made.SVG, "[1] along the outside, over the house, 2500 mm<")
+}
+
 func TestNoStringWhereNothingIsInTheWay(t *testing.T) {
 	beside := strings.Replace(atCorner, "wall = \"east\"\nfrom_left = \"2.5 m\"", "wall = \"south\"\nfrom_left = \"4 m\"", 1)
 	for _, rule := range []string{
