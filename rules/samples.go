@@ -67,16 +67,34 @@ func (e *Effective) addSamples(pack *Pack, report *mistakes) {
 	}
 }
 
+// mostSampled bounds the designs that the samples of a rule make, in bytes: all of
+// them are held while the rule is changed.
+const mostSampled = 1 << 20
+
+// size is about how many bytes the design of the sample has.
+func (s *Sample) size() int {
+	if base := s.written.bases[s.base()].Part; base != nil {
+		return len(base.Design)
+	}
+	return 0
+}
+
 // checkSamples refuses samples of this pack that cannot show anything.
 func (e *Effective) checkSamples(pack *Pack, report *mistakes) {
 	for _, r := range e.Rules {
 		named := map[string]bool{}
+		room := mostSampled
 		for i := range r.Samples {
 			s := &r.Samples[i]
 			if s.written.pack != pack {
 				continue
 			}
 			r.checkSample(s, e.unsettled, report)
+			if room -= s.size(); room < 0 {
+				report.add(s.Position(), s.KeyPath("name"), fmt.Sprintf("the designs of the samples of rule %q are larger than %d bytes together", r.ID, mostSampled),
+					"vary a smaller base design, or leave out samples")
+				break
+			}
 			if named[s.Name] {
 				report.add(s.At("name"), s.KeyPath("name"), fmt.Sprintf("rule %q has a sample %q already", r.ID, s.Name), "")
 			}
