@@ -96,16 +96,6 @@ func (s *sheet) parts() []*part {
 // noun is the header of a table without its brackets.
 func (p *part) noun() string { return strings.Trim(p.header, "[]") }
 
-// get is the value of a key; nil where the table lacks it.
-func (p *part) get(key string) *string {
-	for i := range p.entries {
-		if p.entries[i].key == key {
-			return &p.entries[i].value
-		}
-	}
-	return nil
-}
-
 // uncommented is a line without its comment.
 func uncommented(line string) string {
 	for i, inside := 0, false; i < len(line); i++ {
