@@ -9,14 +9,14 @@ import (
 // The bounds of one rule on one design. They are far beyond what a house needs,
 // and keep a hostile pack from running on.
 const (
-	mostTuples = 6_000   // of subjects
-	mostSteps  = 200_000 // elements of lists and calls of functions
+	mostTuples = 5_000   // of subjects
+	mostSteps  = 150_000 // elements of lists and calls of functions
 )
 
 // mostWork bounds all rules on one design together, so that neither a hostile design
 // nor a hostile pack takes all time and memory. A whole house under two packs takes
 // a tenth.
-const mostWork = 600_000
+const mostWork = 480_000
 
 // What is counted as work, as it takes time: a judgement with what it tells, and a
 // step. It is the same however much of a judgement is recorded.
