@@ -21,7 +21,7 @@ All packs that ship with the program are searched, and those of --pack.`,
 		Args:    cobra.ExactArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return cite(m, args[0], packs) },
 	}
-	c.Flags().StringArrayVar(&packs, "pack", nil, "rule pack, by id or file, to search as well; may be repeated")
+	c.Flags().StringArrayVar(&packs, "pack", nil, "rule `pack`, by id or file, to search as well; may be repeated")
 	return c
 }
 

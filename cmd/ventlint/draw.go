@@ -45,7 +45,7 @@ losses, "fan" what each fan delivers: its curves against the loss of its ducts.`
 	flags.StringVar(&f.what, "what", "plan", "what to draw: plan, elevation, ducts or fan")
 	flags.StringVar(&f.wall, "wall", "", "id of the wall of an elevation")
 	flags.StringVar(&f.output, "output", "", "file to write; standard output when not given")
-	flags.StringArrayVar(&f.asked.packs, "pack", nil, "rule pack, by id or file; may be repeated")
+	flags.StringArrayVar(&f.asked.packs, "pack", nil, "rule `pack`, by id or file; may be repeated")
 	f.asked.configuration.add(c)
 	return c
 }

@@ -40,9 +40,9 @@ type reviewFlags struct {
 func (f *reviewFlags) settings(c *cobra.Command) {
 	flags := c.Flags()
 	flags.SortFlags = false
-	flags.StringArrayVar(&f.packs, "pack", nil, "rule pack, by id or file; may be repeated")
+	flags.StringArrayVar(&f.packs, "pack", nil, "rule `pack`, by id or file; may be repeated")
 	flags.StringVar(&f.format, "format", usualFormat, "form of the report: "+strings.Join(reportfmt.Names(), ", "))
-	flags.StringArrayVar(&f.outputs, "output", nil, "form and file of one more report, such as sarif=out.sarif; may be repeated")
+	flags.StringArrayVar(&f.outputs, "output", nil, "one more report as `form=file`, such as sarif=out.sarif; may be repeated")
 	flags.StringVar(&f.failOn, "fail-on", "error", "least level that gives exit code 1: error, warning or note")
 	flags.StringVar(&f.baseline, "baseline", "", "report of an earlier review to compare with")
 	flags.BoolVar(&f.failOnNew, "fail-on-new", false, "give exit code 1 only for what the baseline does not have")
