@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/design/designtest"
 	"github.com/ventlint/ventlint/rules"
 )
 
@@ -20,31 +21,7 @@ name = "House at a corner (invented)"
 stage = "permit"
 units = "IP"
 [dwelling]
-[[wall]]
-id = "south"
-from = ["0 ft", "0 ft"]
-to = ["30 ft", "0 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "east"
-from = ["30 ft", "0 ft"]
-to = ["30 ft", "20 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "north"
-from = ["30 ft", "20 ft"]
-to = ["0 ft", "20 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "west"
-from = ["0 ft", "20 ft"]
-to = ["0 ft", "0 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[opening]]
+` + designtest.FourWalls + `[[opening]]
 id = "fresh"
 kind = "intake"
 wall = "south"
