@@ -2,6 +2,7 @@ package facts
 
 import (
 	"reflect"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -39,6 +40,11 @@ func roots() []expression.Root {
 }
 
 func functions() []expression.Function {
+	return slices.Concat(placeFunctions(), thingFunctions(), airFunctions(), ductFunctions())
+}
+
+// placeFunctions tell where things are.
+func placeFunctions() []expression.Function {
 	return []expression.Function{
 		{Name: "distance", Signature: "distance(a, b) length", Call: (*Facts).distance, Reads: placeReads,
 			Doc: "shortest straight line between nearest edges, in any direction; a stated distance wins"},
@@ -56,6 +62,12 @@ func functions() []expression.Function {
 			Doc: "both openings are halves of one combination fitting"},
 		{Name: "same_wall", Signature: "same_wall(a, b) bool", Call: (*Facts).sameWall,
 			Doc: "both openings are in one wall"},
+	}
+}
+
+// thingFunctions tell what things are and what belongs to them.
+func thingFunctions() []expression.Function {
+	return []expression.Function{
 		{Name: "run_share", Signature: "run_share(ventilator) ratio", Call: (*Facts).runShare,
 			Doc: "share of each hour or cycle that a ventilator runs"},
 		{Name: "filters", Signature: "filters(ventilator) list of filters", Call: (*Facts).filters,
@@ -78,6 +90,14 @@ func functions() []expression.Function {
 			Doc: "an extract terminal stands in the room"},
 		{Name: "room_volume", Signature: "room_volume(room) volume", Call: (*Facts).roomVolume,
 			Doc: "floor area times height"},
+		{Name: "named", Signature: "named(thing) text", Call: (*Facts).named,
+			Doc: "a thing as people call it"},
+	}
+}
+
+// airFunctions tell what is computed of ventilators, air and the house.
+func airFunctions() []expression.Function {
+	return []expression.Function{
 		{Name: "average_supply", Signature: "average_supply(ventilator) flow", Call: (*Facts).ruleAverageSupply,
 			Doc: "supply flow, times the share of time that it runs, less defrosting"},
 		{Name: "average_extract", Signature: "average_extract(ventilator) flow", Call: (*Facts).ruleAverageExtract,
@@ -108,6 +128,12 @@ func functions() []expression.Function {
 			Doc: "effective annual average infiltration, from the blower-door figure, the height and the weather factor, by the form of 2019"},
 		{Name: "normalized_infiltration", Signature: "normalized_infiltration() flow", Call: (*Facts).ruleNormalized,
 			Doc: "the same by normalized leakage, the form of 2013 and 2016"},
+	}
+}
+
+// ductFunctions tell what is computed of fans and their ducts.
+func ductFunctions() []expression.Function {
+	return []expression.Function{
 		{Name: "external_loss", Signature: `external_loss(ventilator, "supply" or "extract") pressure`, Call: (*Facts).ruleExternalLoss,
 			Doc: "loss of the costliest way from outdoors to a room, or back, at the design flow"},
 		{Name: "delivered", Signature: `delivered(ventilator, "supply" or "extract") flow`, Call: (*Facts).ruleDelivered,
@@ -124,7 +150,5 @@ func functions() []expression.Function {
 			Doc: "what the balancing damper of a terminal must add for design flows"},
 		{Name: "open_flow", Signature: "open_flow(terminal) flow", Call: (*Facts).ruleOpenFlow,
 			Doc: "what a terminal gets when no balancing damper is set"},
-		{Name: "named", Signature: "named(thing) text", Call: (*Facts).named,
-			Doc: "a thing as people call it"},
 	}
 }
