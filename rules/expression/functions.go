@@ -15,27 +15,21 @@ type function struct {
 	reads     func(facts any, arguments []any) []Read
 }
 
-var errorType = reflect.TypeFor[error]()
-
 func newFunction(f Function) (*function, error) {
-	call := reflect.ValueOf(f.Call)
-	t := call.Type()
-	if t.Kind() != reflect.Func || t.IsVariadic() || t.NumIn() < 1 || t.NumOut() != 2 || t.Out(1) != errorType {
-		return nil, fmt.Errorf("function %q has type %v, expected func(facts, arguments ...) (value, error)", f.Name, t)
-	}
-	result, convert, ok := shapeOf(t.Out(0))
+	result, convert, ok := shapeOf(f.Call.gives)
 	if !ok {
-		return nil, fmt.Errorf("function %q gives %v, which expressions cannot hold", f.Name, t.Out(0))
+		return nil, fmt.Errorf("function %q gives %v, which expressions cannot hold", f.Name, f.Call.gives)
 	}
-	made := &function{signature: f.Signature, reads: f.Reads}
-	for i := 1; i < t.NumIn(); i++ {
-		if !passable(t.In(i)) {
-			return nil, fmt.Errorf("function %q takes %v, which expressions cannot hold", f.Name, t.In(i))
+	for _, t := range f.Call.takes {
+		if !passable(t) {
+			return nil, fmt.Errorf("function %q takes %v, which expressions cannot hold", f.Name, t)
 		}
-		made.takes = append(made.takes, t.In(i))
 	}
-	made.operation = &operation{name: f.Name, result: result, scoped: true, call: caller(f.Name, call, convert)}
-	return made, nil
+	if f.Call.gives == result.goType {
+		convert = nil
+	}
+	return &function{signature: f.Signature, takes: f.Call.takes, reads: f.Reads,
+		operation: &operation{name: f.Name, result: result, scoped: true, call: caller(f, convert)}}, nil
 }
 
 // passable tells whether some expression has values of a parameter's type.
@@ -59,30 +53,24 @@ func accepts(parameter reflect.Type, s shape) bool {
 	return s.is(wanted)
 }
 
-// caller makes the operation of a function.
-func caller(name string, f reflect.Value, convert converter) func(args ...any) (any, error) {
-	parameters := make([]reflect.Type, f.Type().NumIn())
-	for i := range parameters {
-		parameters[i] = f.Type().In(i)
-	}
+// caller makes the operation of a function. convert is nil where a result is of
+// the type that expressions work with.
+func caller(f Function, convert converter) func(args ...any) (any, error) {
 	return func(args ...any) (any, error) {
 		scope := args[0].(*Scope)
 		if err := scope.spend(1); err != nil {
 			return nil, err
 		}
-		in := make([]reflect.Value, len(args))
-		in[0] = reflect.ValueOf(scope.facts)
-		for i, arg := range args[1:] {
-			in[i+1] = fit(arg, parameters[i+1])
-		}
-		out := f.Call(in)
-		if err, _ := out[1].Interface().(error); err != nil {
+		v, err := f.Call.do(scope.facts, args[1:])
+		switch {
+		case err != nil:
 			return nil, err
+		case isNil(v):
+			return nil, &Undetermined{f.Name + "() finds nothing"}
+		case convert != nil:
+			return convert(reflect.ValueOf(v)), nil
 		}
-		if v := out[0]; v.Kind() == reflect.Pointer && v.IsNil() {
-			return nil, &Undetermined{name + "() finds nothing"}
-		}
-		return convert(out[0]), nil
+		return v, nil
 	}
 }
 

@@ -24,13 +24,13 @@ type Root struct {
 	Get func(facts any) any
 }
 
-// Function is a computed value. Call is a func(facts F, arguments ...) (T, error);
-// an error *document.Missing or document.MissingAll makes the value unknown, an
-// *Undetermined one leaves it to a person, any other ends the evaluation.
+// Function is a computed value. An error *document.Missing or document.MissingAll
+// of its call makes the value unknown, an *Undetermined one leaves it to a person,
+// any other ends the evaluation.
 type Function struct {
 	Name, Doc string
 	Signature string // as people read it: "distance(a, b) length"
-	Call      any
+	Call      Call
 	// Reads tells an explanation which keys a call rests on; may be nil. The
 	// things among the arguments are noted in any case.
 	Reads func(facts any, arguments []any) []Read

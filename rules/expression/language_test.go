@@ -16,28 +16,25 @@ func TestVocabularies(t *testing.T) {
 	root := func(name string, of reflect.Type) Vocabulary {
 		return Vocabulary{Roots: []Root{{Name: name, Type: of, Get: get}}}
 	}
-	function := func(name string, call any) Vocabulary {
+	function := func(name string, call Call) Vocabulary {
 		return Vocabulary{Functions: []Function{{Name: name, Call: call}}}
 	}
-	good := func(*world) (bool, error) { return true, nil }
+	good := Call0(func(*world) (bool, error) { return true, nil })
 	for want, v := range map[string]Vocabulary{
-		`"limit" means something already, expected another name`:                                                 root("limit", thing),
-		`"all" means something already, expected another name`:                                                   root("all", thing),
-		`"in" means something already, expected another name`:                                                    function("in", good),
-		`"vents" means something already, expected another name`:                                                 {Roots: []Root{{Name: "vents", Type: thing, Get: get}, {Name: "vents", Type: thing, Get: get}}},
-		`"f" means something already, expected another name`:                                                     {Functions: []Function{{Name: "f", Call: good}, {Name: "f", Call: good}}},
-		`"Vents" is not a name, expected lower-case letters, digits and _, beginning with a letter`:              root("Vents", thing),
-		`"" is not a name, expected lower-case letters, digits and _, beginning with a letter`:                   root("", thing),
-		`"2x" is not a name, expected lower-case letters, digits and _, beginning with a letter`:                 function("2x", good),
-		`root "x" has type int, expected a pointer to a struct or a slice`:                                       root("x", reflect.TypeFor[int]()),
-		`root "x" has type []chan int, expected a pointer to a struct or a slice`:                                root("x", reflect.TypeFor[[]chan int]()),
-		`function "f" has type func(*expression.world) bool, expected func(facts, arguments ...) (value, error)`: function("f", func(*world) bool { return true }),
-		`function "f" has type func() (bool, error), expected func(facts, arguments ...) (value, error)`:         function("f", func() (bool, error) { return true, nil }),
-		`function "f" has type int, expected func(facts, arguments ...) (value, error)`:                          function("f", 3),
-		`function "f" gives map[string]int, which expressions cannot hold`:                                       function("f", func(*world) (map[string]int, error) { return nil, nil }),
-		`function "f" takes int, which expressions cannot hold`:                                                  function("f", func(*world, int) (bool, error) { return true, nil }),
-		`function "f" takes expression.loose, which expressions cannot hold`:                                     function("f", func(*world, loose) (bool, error) { return true, nil }),
-		`function "f" takes chan int, which expressions cannot hold`:                                             function("f", func(*world, chan int) (bool, error) { return true, nil }),
+		`"limit" means something already, expected another name`:                                    root("limit", thing),
+		`"all" means something already, expected another name`:                                      root("all", thing),
+		`"in" means something already, expected another name`:                                       function("in", good),
+		`"vents" means something already, expected another name`:                                    {Roots: []Root{{Name: "vents", Type: thing, Get: get}, {Name: "vents", Type: thing, Get: get}}},
+		`"f" means something already, expected another name`:                                        {Functions: []Function{{Name: "f", Call: good}, {Name: "f", Call: good}}},
+		`"Vents" is not a name, expected lower-case letters, digits and _, beginning with a letter`: root("Vents", thing),
+		`"" is not a name, expected lower-case letters, digits and _, beginning with a letter`:      root("", thing),
+		`"2x" is not a name, expected lower-case letters, digits and _, beginning with a letter`:    function("2x", good),
+		`root "x" has type int, expected a pointer to a struct or a slice`:                          root("x", reflect.TypeFor[int]()),
+		`root "x" has type []chan int, expected a pointer to a struct or a slice`:                   root("x", reflect.TypeFor[[]chan int]()),
+		`function "f" gives map[string]int, which expressions cannot hold`:                          function("f", Call0(func(*world) (map[string]int, error) { return nil, nil })),
+		`function "f" takes int, which expressions cannot hold`:                                     function("f", Call1(func(*world, int) (bool, error) { return true, nil })),
+		`function "f" takes expression.loose, which expressions cannot hold`:                        function("f", Call1(func(*world, loose) (bool, error) { return true, nil })),
+		`function "f" takes chan int, which expressions cannot hold`:                                function("f", Call1(func(*world, chan int) (bool, error) { return true, nil })),
 	} {
 		_, err := New(v)
 		assert.EqualError(t, err, want)
