@@ -28,7 +28,7 @@ func BenchmarkDistance(b *testing.B) {
 	for _, c := range cases {
 		b.Run(c.name, func(b *testing.B) {
 			s := New(&design.Design{Openings: []*design.Opening{hood}})
-			s.places[c.other.(design.Placed)] = newPlace(c.other.(design.Placed))
+			s.places[c.other.(design.Placed)] = new(newPlace(c.other.(design.Placed), notListed))
 			for b.Loop() {
 				if _, err := s.Distance(hood, c.other); err != nil {
 					b.Fatal(err)

@@ -22,8 +22,8 @@ type building struct {
 	corners []int // of the footprint at which a string can bend
 	ways    ways  // between these corners
 
-	plan    view // what of the plan is not known
-	heights view // what of the tops is not known
+	plan    *view // what of the plan is not known
+	heights *view // what of the tops is not known
 }
 
 const (

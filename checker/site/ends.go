@@ -20,10 +20,10 @@ type end struct {
 // has ends where walls cross it: there a string along a wall reaches it.
 func (b *building) ends(p *place, span [2]float64) []end {
 	if p.isLine() {
-		return b.curtain(p.site[onPlan].shape[0].(segment), span)
+		return b.curtain(p.onSite(onPlan).shape[0].(segment), span)
 	}
 	var list []end
-	for _, whole := range p.site[inSpace].shape {
+	for _, whole := range p.onSite(inSpace).shape {
 		parts := withoutHollows(whole)
 		for _, part := range parts {
 			e := endOf(part)

@@ -58,15 +58,15 @@ func (s *Site) Height(a any) (q.Length, error) {
 	case p.isLine():
 		return 0, errNoHeight
 	case p.onWall():
-		bottom, _ := p.own[inHeight].levels()
-		return known(bottom, p.own[inHeight])
+		bottom, _ := p.inWall(inHeight).levels()
+		return known(bottom, p.inWall(inHeight))
 	}
 	var r reading
 	return known(r.heightOf(p, s.design), r.view(nil))
 }
 
 // known gives a length, unless the view that it comes from has a problem.
-func known(length float64, v view) (q.Length, error) {
+func known(length float64, v *view) (q.Length, error) {
 	if err := v.problem(); err != nil {
 		return 0, err
 	}

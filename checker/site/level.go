@@ -4,7 +4,7 @@ import "github.com/ventlint/ventlint/checker/design"
 
 // levelView is a thing that lies level, on the roof or on the ground: a point,
 // a disc, a rectangle, a chain of segments, or an area.
-func levelView(p *place, a aspect) view {
+func levelView(p *place, a aspect) *view {
 	var r reading
 	var level float64
 	if a != onPlan {
@@ -45,8 +45,11 @@ func chain(corners []vec) shape {
 	return s
 }
 
-// lineView is a line on the plan.
-func lineView(l *design.Line) view {
+// lineView is a line of the plan, which is seen there alone.
+func lineView(l *design.Line, a aspect) *view {
 	var r reading
+	if a != onPlan {
+		return r.view(nil)
+	}
 	return r.view(shape{segment{r.point(l, "from", l.From, 0), r.point(l, "to", l.To, 0)}})
 }

@@ -53,19 +53,19 @@ func (l *line) direct() [][3]float64 {
 // lacks names all that a string between the two things may need and the design
 // does not give.
 func (l *line) lacks(b *building) error {
-	all := view{}
-	for _, v := range []view{l.first.whole(), l.last.whole(), b.plan, b.heights} {
+	all := new(view)
+	for _, v := range []*view{l.first.whole(), l.last.whole(), b.plan, b.heights} {
 		all = all.and(v)
 	}
 	return all.problem()
 }
 
 // whole is the view in which a thing has its place in space.
-func (p *place) whole() view {
+func (p *place) whole() *view {
 	if p.isLine() {
-		return p.site[onPlan]
+		return p.onSite(onPlan)
 	}
-	return p.site[inSpace]
+	return p.onSite(inSpace)
 }
 
 // look takes both things apart and tells whether the building stands between
@@ -90,7 +90,7 @@ func (l *line) look(b *building) {
 func (l *line) span(b *building) [2]float64 {
 	low, high := slices.Min(b.tops), slices.Max(b.tops)
 	for _, p := range []*place{l.first, l.last} {
-		for _, part := range p.site[inSpace].shape {
+		for _, part := range p.onSite(inSpace).shape {
 			e := endOf(part)
 			low, high = min(low, e.low), max(high, e.high)
 		}

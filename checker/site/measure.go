@@ -20,20 +20,24 @@ type Measurement struct {
 // Measure gives the shortest straight line between the nearest edges, and where
 // it runs. On the way to a line of the plan, z is 0.
 func (s *Site) Measure(a, b any) (Measurement, error) {
-	return s.measure(a, b, inSpace, statedDistance)
+	return s.measureAny(a, b, inSpace, statedDistance)
 }
 
 // MeasurePlan gives the distance on the plan between the nearest edges, and where
 // it runs; z is 0.
 func (s *Site) MeasurePlan(a, b any) (Measurement, error) {
-	return s.measure(a, b, onPlan, statedHorizontal)
+	return s.measureAny(a, b, onPlan, statedHorizontal)
 }
 
-func (s *Site) measure(a, b any, as aspect, of figure) (Measurement, error) {
+func (s *Site) measureAny(a, b any, as aspect, of figure) (Measurement, error) {
 	first, second, err := s.pair(a, b)
 	if err != nil {
 		return Measurement{}, err
 	}
+	return s.measure(first, second, as, of)
+}
+
+func (s *Site) measure(first, second *place, as aspect, of figure) (Measurement, error) {
 	m, err := compute(first, second, as)
 	if stated, value := s.drawn.find(first, second, of); stated != nil {
 		m.Length, m.Stated = value, stated
@@ -60,11 +64,11 @@ func compute(a, b *place, as aspect) (Measurement, error) {
 
 // look gives the views to measure two things by: on the site, or in the plane of
 // their wall when they share it and its own place is not fully given.
-func look(a, b *place, as aspect) (first, second view, onSite bool) {
-	first, second = a.site[as], b.site[as]
+func look(a, b *place, as aspect) (first, second *view, onSite bool) {
+	first, second = a.onSite(as), b.onSite(as)
 	onSite = first.known() && second.known()
 	if !onSite && a.wall != nil && a.wall == b.wall {
-		first, second = a.own[as], b.own[as]
+		first, second = a.inWall(as), b.inWall(as)
 	}
 	return first, second, onSite
 }

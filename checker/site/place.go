@@ -5,6 +5,7 @@ import "github.com/ventlint/ventlint/checker/design"
 // place is one thing on the site.
 type place struct {
 	thing design.Placed
+	index int // among the things of the design; notListed for any other
 	id    string
 	where *design.Placement // nil for a line of the plan
 	wall  *design.Wall      // nil unless it is on a known wall
@@ -12,8 +13,10 @@ type place struct {
 	own   views // in the plane of its wall, which needs nothing of the wall
 }
 
-func newPlace(thing design.Placed) *place {
-	p := &place{thing: thing}
+const notListed = -1
+
+func newPlace(thing design.Placed, index int) place {
+	p := place{thing: thing, index: index}
 	switch t := thing.(type) {
 	case *design.Opening:
 		p.id, p.where = t.ID, &t.Placement
@@ -23,23 +26,28 @@ func newPlace(thing design.Placed) *place {
 		p.id, p.where = t.ID, &t.Placement
 	case *design.Line:
 		p.id = t.ID
-		p.site[onPlan] = lineView(t)
 		return p
 	}
 	p.wall = p.where.Wall.Target()
-	p.look()
 	return p
 }
 
-func (p *place) look() {
-	for a := range aspects {
-		if p.onWall() {
-			p.site[a] = wallView(p, a, true)
-			p.own[a] = wallView(p, a, false)
-			continue
+// onSite is the thing in its place on the site.
+func (p *place) onSite(a aspect) *view {
+	return p.site.of(a, func() *view {
+		switch line, isLine := p.thing.(*design.Line); {
+		case isLine:
+			return lineView(line, a)
+		case p.onWall():
+			return wallView(p, a, true)
 		}
-		p.site[a] = levelView(p, a)
-	}
+		return levelView(p, a)
+	})
+}
+
+// inWall is a thing on a wall in the plane of that wall.
+func (p *place) inWall(a aspect) *view {
+	return p.own.of(a, func() *view { return wallView(p, a, false) })
 }
 
 // isLine tells whether the thing is a line of the plan, which stands for all
@@ -74,7 +82,7 @@ func (p *place) hasSize() bool {
 }
 
 // alone is the thing in height, wherever it is: no more than its own size.
-func (p *place) alone() view {
+func (p *place) alone() *view {
 	var r reading
 	if !p.onWall() {
 		return r.view(shape{point(vec{})})

@@ -106,6 +106,6 @@ func (r *reading) side(p *place, key string, value *q.Length) float64 {
 }
 
 // view ends the reading.
-func (r *reading) view(s shape) view {
-	return view{shape: s, missing: r.missing, err: r.err}
+func (r *reading) view(s shape) *view {
+	return &view{shape: s, missing: r.missing, err: r.err}
 }

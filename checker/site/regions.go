@@ -5,26 +5,27 @@ import "math"
 // convex is a piece without hollows.
 type convex interface {
 	extremes(direction vec) (low, high vec)
-	ball() ball
+	box() box
 	toSegment(segment) approach
 }
 
-func (r region) toSegment(s segment) approach { return fromRegion(r, s) }
-func (r region) toDisc(d disc) approach       { return fromRegion(r, d) }
+func (r region) toSegment(s segment) approach { return fromRegion(r, s, nowhere) }
+func (r region) toDisc(d disc) approach       { return fromRegion(r, d, nowhere) }
 
-// fromRegion looks at the point of the piece that comes nearest to the plane of
-// the region. Above the region, no other point can be nearer; otherwise the
-// nearest point of the region lies on its outline.
-func fromRegion[K convex](r region, k K) approach {
+// fromRegion gives where a piece comes nearest to the region, or an approach that is
+// known already and no farther. It looks at the point of the piece that comes nearest
+// to the plane of the region. Above the region, no other point can be nearer;
+// otherwise the nearest point of the region lies on its outline.
+func fromRegion[K convex](r region, k K, best approach) approach {
 	p := nearPlane(r, k)
 	above := p.minus(r.corners[0]).dot(r.normal)
 	if foot := p.plusTimes(-above, r.normal); r.holds(foot) {
-		return approach{foot, p, math.Abs(above)}
+		return nearer(best, approach{foot, p, math.Abs(above)})
 	}
-	best, body := nowhere, k.ball()
+	body := k.box()
 	for i := range r.corners {
 		edge := r.edge(i)
-		if edge.ball().apart(body) < best.gap {
+		if edge.box().apart(body) < best.gap {
 			best = nearer(best, k.toSegment(edge).swapped())
 		}
 	}
@@ -35,12 +36,18 @@ func fromRegion[K convex](r region, k K) approach {
 // outline of one of them, and the nearest points of two that do not can be moved
 // there.
 func (r region) toRegion(other region) approach {
-	best := nowhere
+	best := r.toOutline(other, nowhere).swapped()
+	return other.toOutline(r, best).swapped()
+}
+
+// toOutline gives where the outline of another region comes nearest to the region, or
+// an approach that is known already and no farther.
+func (r region) toOutline(other region, best approach) approach {
+	body := r.box()
 	for i := range other.corners {
-		best = nearer(best, r.toSegment(other.edge(i)))
-	}
-	for i := range r.corners {
-		best = nearer(best, other.toSegment(r.edge(i)).swapped())
+		if edge := other.edge(i); edge.box().apart(body) < best.gap {
+			best = fromRegion(r, edge, best)
+		}
 	}
 	return best
 }

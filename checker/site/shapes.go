@@ -1,5 +1,7 @@
 package site
 
+import "math"
+
 // shape is where a thing is: one or more pieces.
 type shape []piece
 
@@ -51,19 +53,30 @@ func (r region) edge(i int) segment {
 	return segment{r.corners[i-1], r.corners[i]}
 }
 
-// ball is a centre and a radius that hold all of a piece.
-type ball struct {
-	centre vec
-	radius float64
+// box is the least box along the axes that holds all of a piece.
+type box struct{ low, high vec }
+
+func (s segment) box() box { return box{lower(s.a, s.b), upper(s.a, s.b)} }
+
+func (d disc) box() box {
+	n := d.normal
+	reach := vec{math.Hypot(n[1], n[2]), math.Hypot(n[2], n[0]), math.Hypot(n[0], n[1])}.times(d.radius)
+	return box{d.centre.minus(reach), d.centre.plus(reach)}
 }
 
-func (s segment) ball() ball {
-	return ball{between(s.a, s.b, 0.5), s.b.minus(s.a).length() / 2}
+func (r region) box() box {
+	b := box{r.corners[0], r.corners[0]}
+	for _, c := range r.corners[1:] {
+		b.low, b.high = lower(b.low, c), upper(b.high, c)
+	}
+	return b
 }
 
-func (d disc) ball() ball { return ball{d.centre, d.radius} }
-
-// apart is a length that the contents of two balls surely keep.
-func (b ball) apart(c ball) float64 {
-	return c.centre.minus(b.centre).length() - b.radius - c.radius
+// apart is a length that the contents of two boxes surely keep.
+func (b box) apart(c box) float64 {
+	var way vec
+	for i := range way {
+		way[i] = max(0, b.low[i]-c.high[i], c.low[i]-b.high[i])
+	}
+	return way.length()
 }

@@ -12,17 +12,19 @@ import (
 // Site is the geometry of one design. Its methods take things: pointers to the
 // Opening, BuildingOpening, Source or Line structs of the design. One input that
 // the design does not give is an error of type *document.Missing, several are a
-// document.MissingAll. A Site is safe for concurrent reading.
+// document.MissingAll. A Site remembers what it works out and is for one goroutine.
 type Site struct {
-	design   *design.Design
-	places   map[design.Placed]*place
-	drawn    drawn
-	building func() *building
+	design    *design.Design
+	places    map[design.Placed]*place
+	distances lengths
+	drawn     drawn
+	building  func() *building
 }
 
 // New prepares the geometry of a design, which must not change afterwards.
 func New(d *design.Design) *Site {
-	s := &Site{design: d, places: map[design.Placed]*place{}, drawn: newDrawn(d.StatedDistances)}
+	count := len(d.Openings) + len(d.BuildingOpenings) + len(d.Sources) + len(d.Lines)
+	s := &Site{design: d, places: make(map[design.Placed]*place, count), drawn: newDrawn(d.StatedDistances), distances: newLengths(count)}
 	s.building = sync.OnceValue(func() *building { return newBuilding(d) })
 	prepare(s, d.Openings)
 	prepare(s, d.BuildingOpenings)
@@ -32,8 +34,10 @@ func New(d *design.Design) *Site {
 }
 
 func prepare[T design.Placed](s *Site, things []T) {
-	for _, t := range things {
-		s.places[t] = newPlace(t)
+	list := make([]place, len(things))
+	for i, t := range things {
+		list[i] = newPlace(t, len(s.places))
+		s.places[t] = &list[i]
 	}
 }
 
@@ -41,7 +45,18 @@ func prepare[T design.Placed](s *Site, things []T) {
 // things, in any direction, whatever stands in between; 0 where they touch. To a
 // line of the plan it is the distance on the plan.
 func (s *Site) Distance(a, b any) (q.Length, error) {
-	m, err := s.Measure(a, b)
+	first, second, err := s.pair(a, b)
+	if err != nil {
+		return 0, err
+	}
+	known := s.distances.of(first, second)
+	if known != nil && *known >= 0 {
+		return q.Length(*known), nil
+	}
+	m, err := s.measure(first, second, inSpace, statedDistance)
+	if err == nil && known != nil {
+		*known = float64(m.Length)
+	}
 	return m.Length, err
 }
 
@@ -64,13 +79,14 @@ func (s *Site) PointOnly(thing any) bool {
 
 func (s *Site) place(thing any) (*place, error) {
 	placed, ok := thing.(design.Placed)
-	if !ok || reflect.ValueOf(placed).IsNil() {
-		return nil, fmt.Errorf("found %T, expected an opening, a source or a line of the design", thing)
-	}
 	if p, known := s.places[placed]; known {
 		return p, nil
 	}
-	return newPlace(placed), nil
+	if !ok || reflect.ValueOf(placed).IsNil() {
+		return nil, fmt.Errorf("found %T, expected an opening, a source or a line of the design", thing)
+	}
+	p := newPlace(placed, notListed)
+	return &p, nil
 }
 
 func (s *Site) pair(a, b any) (first, second *place, err error) {

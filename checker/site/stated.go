@@ -57,6 +57,9 @@ func statedRiseFrom(lower *place) figure {
 
 // find gives the first stated distance of two things that has a figure.
 func (d drawn) find(a, b *place, of figure) (*design.StatedDistance, q.Length) {
+	if len(d) == 0 {
+		return nil, 0
+	}
 	for _, s := range d[pairOf(a.id, b.id)] {
 		if value := of(s); value != nil {
 			return s, *value

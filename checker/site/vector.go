@@ -41,3 +41,6 @@ func (a vec) onPlan() vec { return vec{a[0], a[1], 0} }
 func between(a, b vec, t float64) vec { return a.plusTimes(t, b.minus(a)) }
 
 func clamp(x, low, high float64) float64 { return max(low, min(x, high)) }
+
+func lower(a, b vec) vec { return vec{min(a[0], b[0]), min(a[1], b[1]), min(a[2], b[2])} }
+func upper(a, b vec) vec { return vec{max(a[0], b[0]), max(a[1], b[1]), max(a[2], b[2])} }

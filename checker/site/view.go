@@ -26,14 +26,21 @@ type view struct {
 	err     error // an input that no site can hold
 }
 
-// views are a thing under each aspect.
-type views [aspects]view
+// views are a thing under each aspect, nil until it is looked at.
+type views [aspects]*view
 
-func (v view) known() bool { return len(v.missing) == 0 && v.err == nil }
+func (v *views) of(a aspect, look func() *view) *view {
+	if v[a] == nil {
+		v[a] = look()
+	}
+	return v[a]
+}
+
+func (v *view) known() bool { return len(v.missing) == 0 && v.err == nil }
 
 // problem is the error of a view: *document.Missing for one missing input,
 // document.MissingAll for several.
-func (v view) problem() error {
+func (v *view) problem() error {
 	switch {
 	case v.err != nil:
 		return v.err
@@ -46,11 +53,16 @@ func (v view) problem() error {
 }
 
 // problems is the error of two views together.
-func problems(a, b view) error { return a.and(b).problem() }
+func problems(a, b *view) error {
+	if a.known() && b.known() {
+		return nil
+	}
+	return a.and(b).problem()
+}
 
 // and gives what two views lack together; it has no shape.
-func (v view) and(other view) view {
-	both := view{missing: slices.Clone(v.missing), err: v.err}
+func (v *view) and(other *view) *view {
+	both := &view{missing: slices.Clone(v.missing), err: v.err}
 	if both.err == nil {
 		both.err = other.err
 	}
@@ -63,7 +75,7 @@ func (v view) and(other view) view {
 }
 
 // levels gives the bottom and the top of a view in height.
-func (v view) levels() (bottom, top float64) {
+func (v *view) levels() (bottom, top float64) {
 	bottom, top = math.Inf(1), math.Inf(-1)
 	for _, p := range v.shape {
 		s := p.(segment)

@@ -2,7 +2,7 @@ package site
 
 // wallView is a thing on a wall: in its place on the site, or in the plane of
 // its wall alone.
-func wallView(p *place, a aspect, onSite bool) view {
+func wallView(p *place, a aspect, onSite bool) *view {
 	var r reading
 	f := alone
 	if onSite {
