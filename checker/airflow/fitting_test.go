@@ -73,7 +73,7 @@ func TestRemarksOfSmoothElbows(t *testing.T) {
 
 func TestEachKnownFittingIsWhole(t *testing.T) {
 	known := KnownFittings()
-	require.Len(t, known, len(knownFittings))
+	require.Len(t, known, len(knownFittings()))
 	names := map[string]string{}
 	for _, k := range known {
 		assert.Positive(t, k.Coefficient, k.Name)

@@ -32,7 +32,7 @@ const mostName = 200 // bytes of a name that are read
 func FittingNamed(name string) (KnownFitting, error) {
 	words := wordsOf(name)
 	known, _ := fittingWords()
-	for i, k := range knownFittings {
+	for i, k := range knownFittings() {
 		if slices.Equal(words, known[i]) {
 			return k, nil
 		}
@@ -42,7 +42,7 @@ func FittingNamed(name string) (KnownFitting, error) {
 
 // fittingWords are the words of each known name, and all of them once.
 var fittingWords = sync.OnceValues(func() (names [][]string, all []string) {
-	for _, k := range knownFittings {
+	for _, k := range knownFittings() {
 		words := wordsOf(k.Name)
 		names = append(names, words)
 		all = append(all, words...)

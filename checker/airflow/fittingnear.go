@@ -37,7 +37,7 @@ func nearFittings(wanted []string) []string {
 	})
 	var near []string
 	for _, r := range ranks[:min(len(ranks), mostNear)] {
-		near = append(near, knownFittings[r.name].Name)
+		near = append(near, knownFittings()[r.name].Name)
 	}
 	return near
 }

@@ -3,6 +3,7 @@ package airflow
 import (
 	"fmt"
 	"slices"
+	"sync"
 )
 
 // KnownFitting is a fitting with a published loss coefficient. It is referred to
@@ -29,10 +30,13 @@ const (
 	oneRatio      = "for a fifth of the flow into a quarter of the area, flow dividing; in real designs 0.23 to 0.58 were computed for 45 degree entry tees"
 )
 
-var knownFittings = slices.Concat(smoothElbows(), goredElbows(), miteredElbows(), takeoffs, ductEnds, others)
+// knownFittings is put together when a duct first names one of them.
+var knownFittings = sync.OnceValue(func() []KnownFitting {
+	return slices.Concat(smoothElbows(), goredElbows(), miteredElbows(), takeoffs, ductEnds, others)
+})
 
 // KnownFittings lists the fittings with published coefficients.
-func KnownFittings() []KnownFitting { return slices.Clone(knownFittings) }
+func KnownFittings() []KnownFitting { return slices.Clone(knownFittings()) }
 
 // smoothElbows are round die-stamped elbows: coefficients at 90 degrees by radius
 // of the centre line over diameter, and factors for other angles.

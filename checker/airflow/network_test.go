@@ -179,7 +179,7 @@ func tree(t testing.TB, r *rand.Rand) ([]Run, []End) {
 		s := Section{Shape: round(t, q.Length(0.03*math.Pow(20, r.Float64()))), Material: materials[r.IntN(len(materials))], Length: q.Length(100 * math.Pow(r.Float64(), 4))}
 		s.Material.Roughness = min(s.Material.Roughness, s.Shape.HydraulicDiameter()/21)
 		if r.IntN(3) == 0 {
-			s.Fittings = []Fitting{knownFittings[r.IntN(len(knownFittings))].Times(1 + r.IntN(5))}
+			s.Fittings = []Fitting{knownFittings()[r.IntN(len(knownFittings()))].Times(1 + r.IntN(5))}
 		}
 		runs = append(runs, Run{ID: fmt.Sprint("r", i), From: from, To: fmt.Sprint("n", i), Sections: []Section{s}})
 	}

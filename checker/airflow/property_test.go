@@ -23,7 +23,7 @@ func randomSection(t testing.TB, r *rand.Rand) Section {
 	}
 	s.Material.Roughness = min(s.Material.Roughness, s.Shape.HydraulicDiameter()/25)
 	for range r.IntN(4) {
-		s.Fittings = append(s.Fittings, knownFittings[r.IntN(len(knownFittings))].Times(1+r.IntN(3)))
+		s.Fittings = append(s.Fittings, knownFittings()[r.IntN(len(knownFittings()))].Times(1+r.IntN(3)))
 	}
 	return s
 }

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/design"
@@ -55,10 +56,15 @@ type Tag struct {
 }
 
 var (
-	between     = regexp.MustCompile(`^(distance|horizontal|taut)\((\w+), (\w+)\) >= `)
-	aboveGround = regexp.MustCompile(`^clear_height\((\w+)\) >= `)
-	namedLimit  = regexp.MustCompile(`>= \(?.*?limit\.(\w+)\)?$`)
+	between     = pattern(`^(distance|horizontal|taut)\((\w+), (\w+)\) >= `)
+	aboveGround = pattern(`^clear_height\((\w+)\) >= `)
+	namedLimit  = pattern(`>= \(?.*?limit\.(\w+)\)?$`)
 )
+
+// pattern is compiled when it is first asked for: only drawings need it.
+func pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
 
 // Mark gives the marks of a review: a dimension or a tag for each finding about
 // something with a place, and the clearances of every rule that was asked.
@@ -120,12 +126,12 @@ func (m *Marks) finding(d *design.Design, f Finding) {
 // dimension adds what a comparison measures, unless it measures no way.
 func (m *Marks) dimension(placed map[string]design.Placed, number int, c checker.Comparison) {
 	dim := Dimension{Number: number, Found: c.Found, Required: c.Required}
-	if p := between.FindStringSubmatch(c.Text); p != nil {
+	if p := between().FindStringSubmatch(c.Text); p != nil {
 		dim.Way, dim.From, dim.To = wayOf(p[1]), placed[p[2]], placed[p[3]]
 		if dim.From != nil && dim.To != nil && !slices.Contains(m.Dimensions, dim) {
 			m.Dimensions = append(m.Dimensions, dim)
 		}
-	} else if p := aboveGround.FindStringSubmatch(c.Text); p != nil && placed[p[1]] != nil {
+	} else if p := aboveGround().FindStringSubmatch(c.Text); p != nil && placed[p[1]] != nil {
 		dim.Way, dim.From = Upright, placed[p[1]]
 		m.Dimensions = append(m.Dimensions, dim)
 	}
@@ -148,7 +154,7 @@ func (m *Marks) clearances(d *design.Design, r *checker.Result) {
 	}
 	placed := subjectsOf(d, r)
 	for _, c := range r.Comparisons {
-		p := between.FindStringSubmatch(c.Text)
+		p := between().FindStringSubmatch(c.Text)
 		if p == nil || wayOf(p[1]) == Around {
 			continue // what a corner shields is no outline
 		}
@@ -166,7 +172,7 @@ func (m *Marks) clearances(d *design.Design, r *checker.Result) {
 // limit that it names; 0 where neither is a length.
 func reachOf(r *checker.Result, c checker.Comparison) (string, q.Length) {
 	printed := c.Required
-	if p := namedLimit.FindStringSubmatch(c.Text); printed == "" && p != nil {
+	if p := namedLimit().FindStringSubmatch(c.Text); printed == "" && p != nil {
 		for _, l := range r.Limits {
 			if l.Name == p[1] {
 				printed = l.Value

@@ -127,7 +127,7 @@ func (c *compiler) applied(name, key string, at span, kind shape, args []term) t
 	if kind.class == unsetClass {
 		return &application{part: part{at, unsetShape}, operation: neverDone, arguments: args}
 	}
-	op := theCalculus.folds[foldKey{key, kind.goType}]
+	op := theCalculus().folds[foldKey{key, kind.goType}]
 	if op == nil {
 		c.fail(at, "", "%s does not take %v", name, kind)
 	}

@@ -24,7 +24,7 @@ func (c *compiler) comparing(symbol string, at span, left, right term) *operatio
 		}}
 	}
 	if a.ordered() || b.ordered() {
-		op := theCalculus.binary[operatorKey{symbol, a.goType, b.goType}]
+		op := theCalculus().binary[operatorKey{symbol, a.goType, b.goType}]
 		c.refuseBare(op, left, right)
 		if op != nil {
 			return op

@@ -25,7 +25,7 @@ func (c *compiler) unary(n *ast.UnaryNode) term {
 		if kind.class == unsetClass {
 			return of
 		}
-		op := theCalculus.folds[foldKey{"-", kind.goType}]
+		op := theCalculus().folds[foldKey{"-", kind.goType}]
 		if op == nil {
 			c.fail(at, "", "%s is %v, which has no negative", c.quote(of.span()), kind)
 		}
@@ -96,7 +96,7 @@ func (c *compiler) calculated(symbol string, at span, left, right term) term {
 	if a.class == textClass || b.class == textClass {
 		c.fail(at, "put the parts into a message: {first} {second}", "text cannot be %s", verbs[symbol])
 	}
-	op := theCalculus.binary[operatorKey{symbol, a.goType, b.goType}]
+	op := theCalculus().binary[operatorKey{symbol, a.goType, b.goType}]
 	if symbol == "+" || symbol == "-" {
 		c.refuseBare(op, left, right)
 	}

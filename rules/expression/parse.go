@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+	"sync"
 	"unicode"
 
 	"github.com/expr-lang/expr/ast"
@@ -17,7 +18,7 @@ const maxNodes = 400
 
 // grammar is the parser's configuration: none of its functions but those with
 // a predicate, which are vetted by name later.
-var grammar = func() *conf.Config {
+var grammar = sync.OnceValue(func() *conf.Config {
 	c := conf.CreateNew()
 	c.MaxNodes = maxNodes
 	c.DisableIfOperator = true
@@ -25,15 +26,14 @@ var grammar = func() *conf.Config {
 		c.Disabled[f.Name] = true
 	}
 	return c
-}()
+})
 
 // parse reads the source into a syntax tree, not yet checked in any way.
 func parse(s *source) (ast.Node, *Error) {
 	if strings.TrimSpace(string(s.code)) == "" {
 		return nil, &Error{Length: 1, Message: "the expression is empty"}
 	}
-	config := *grammar
-	tree, failed := parser.ParseWithConfig(string(s.code), &config)
+	tree, failed := parser.ParseWithConfig(string(s.code), grammar())
 	if failed != nil {
 		return nil, s.syntaxError(failed)
 	}

@@ -3,12 +3,13 @@ package expression
 import (
 	"math"
 	"reflect"
+	"sync"
 
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
 // theCalculus is the arithmetic of the language.
-var theCalculus = newCalculus()
+var theCalculus = sync.OnceValue(newCalculus)
 
 func newCalculus() *calculus {
 	c := &calculus{binary: map[operatorKey]*operation{}, folds: map[foldKey]*operation{}}

@@ -51,7 +51,7 @@ func (t *comparison) wanting(found, required any) any {
 	if _, ordered := comparisons[t.symbol]; !ordered {
 		return nil
 	}
-	minus := theCalculus.binary[operatorKey{"-", t.right.shape().goType, t.left.shape().goType}]
+	minus := theCalculus().binary[operatorKey{"-", t.right.shape().goType, t.left.shape().goType}]
 	if minus == nil {
 		return nil
 	}

@@ -61,7 +61,7 @@ func equality(s shape) func(a, b any) (bool, error) {
 	if s.class != quantityClass && s.class != numberClass {
 		return func(a, b any) (bool, error) { return a == b, nil }
 	}
-	equal := theCalculus.binary[operatorKey{"==", s.goType, s.goType}]
+	equal := theCalculus().binary[operatorKey{"==", s.goType, s.goType}]
 	return func(a, b any) (bool, error) {
 		v, err := equal.call(a, b)
 		return err == nil && v.(bool), err

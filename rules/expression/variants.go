@@ -138,7 +138,7 @@ func (v *varying) nudged(t term) {
 	case *limit:
 		content = t.content
 	}
-	scale := theCalculus.binary[operatorKey{"*", t.shape().goType, numberShape.goType}]
+	scale := theCalculus().binary[operatorKey{"*", t.shape().goType, numberShape.goType}]
 	if content == nil || scale == nil || reflect.ValueOf(content).IsZero() {
 		return
 	}

@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
@@ -144,12 +145,12 @@ func weight(r *rules.Compiled) string {
 	return fmt.Sprintf("Weighs %s; due from stage %s.", text, r.Due)
 }
 
-var limitAlone = regexp.MustCompile(`\{limit\.([A-Za-z0-9_]+)\}`)
+var limitAlone = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\{limit\.([A-Za-z0-9_]+)\}`) })
 
 // filled is a message with its limits in place of their names.
 func filled(text string, e *rules.Effective, r *rules.Compiled) string {
-	return limitAlone.ReplaceAllStringFunc(text, func(name string) string {
-		return shown(e.Limits[limitAlone.FindStringSubmatch(name)[1]].Part, r.Topic, e)
+	return limitAlone().ReplaceAllStringFunc(text, func(name string) string {
+		return shown(e.Limits[limitAlone().FindStringSubmatch(name)[1]].Part, r.Topic, e)
 	})
 }
 
