@@ -10,17 +10,19 @@ import (
 // after a key that is given twice. Every loop in it consumes the source.
 type reader struct {
 	source   string
-	lines    lines
+	lines    *lines
 	at       int // offset of the next byte
 	root     *node
 	section  *node // table that keys belong to
 	values   int
 	problems []Problem // that did not stop it
+	beyond   bool      // the document is not plain, see agree
 
 	unwanted string // header of tables that are left out; empty: none are
 
-	parts []part // of the key being read
-	spare []node // room for the nodes to come
+	parts []part  // of the key being read
+	spare []node  // room for the nodes to come
+	room  []*node // room for the children to come
 
 	quoted  int   // offset after the last text with quotes
 	record  bool  // note where the characters of a text stand
@@ -42,7 +44,8 @@ func (r *reader) read() (stopped *Problem) {
 			panic(thrown)
 		}
 	}()
-	r.at = r.lines.starts[0]
+	r.at = begin(r.source)
+	r.beyond = r.at > 0
 	r.root = &node{index: -1, origin: headed}
 	r.section = r.root
 	for r.blank(); !r.end(); r.blank() {
@@ -79,12 +82,12 @@ func (r *reader) has(prefix string) bool {
 	return strings.HasPrefix(r.source[r.at:], prefix)
 }
 
-// take consumes a prefix if it comes next.
-func (r *reader) take(prefix string) bool {
-	if !r.has(prefix) {
+// take consumes a character if it comes next.
+func (r *reader) take(c byte) bool {
+	if r.end() || r.source[r.at] != c {
 		return false
 	}
-	r.at += len(prefix)
+	r.at++
 	return true
 }
 
@@ -96,7 +99,7 @@ func (r *reader) next() span {
 
 // spaces skips blanks and tabs.
 func (r *reader) spaces() {
-	for r.peek() == ' ' || r.peek() == '\t' {
+	for !r.end() && (r.source[r.at] == ' ' || r.source[r.at] == '\t') {
 		r.at++
 	}
 }
@@ -112,39 +115,38 @@ func (r *reader) blank() {
 }
 
 // newline consumes one line end.
-func (r *reader) newline() bool { return r.take("\n") || r.take("\r\n") }
+func (r *reader) newline() bool {
+	if r.has("\r\n") {
+		r.at++
+	}
+	return r.take('\n')
+}
 
-func (r *reader) endOfLine() bool { return r.end() || r.has("\n") || r.has("\r\n") }
+func (r *reader) endOfLine() bool { return r.end() || r.peek() == '\n' || r.has("\r\n") }
 
 // comment consumes a comment up to its line end.
 func (r *reader) comment() bool {
-	if !r.take("#") {
+	if !r.take('#') {
 		return false
 	}
-	for r.run(0, 0); !r.endOfLine(); r.run(0, 0) {
+	for r.printable(); !r.endOfLine(); r.printable() {
 		r.character()
 	}
 	return true
 }
 
-// run consumes characters that need no second look: printable ones but the two
-// given.
-func (r *reader) run(quote, escape byte) {
-	at := r.at
-	for at < len(r.source) {
-		c := r.source[at]
-		if c < ' ' && c != '\t' || c == 0x7f || c == quote || c == escape {
-			break
-		}
-		at++
+// printable consumes characters that need no second look.
+func (r *reader) printable() {
+	for !r.end() && isPrintable(r.source[r.at]) {
+		r.at++
 	}
-	r.at = at
 }
+
+func isPrintable(c byte) bool { return c >= ' ' && c != 0x7f || c == '\t' }
 
 // character consumes one character that may stand in a comment or text.
 func (r *reader) character() {
-	c := r.peek()
-	if c < ' ' && c != '\t' || c == 0x7f {
+	if c := r.peek(); !isPrintable(c) {
 		r.fail(r.next(), "", "found the control character U+%04X, expected printable text", c)
 	}
 	r.at = r.next().end

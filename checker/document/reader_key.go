@@ -9,7 +9,8 @@ type part struct {
 // pair reads `key = value` into a table.
 func (r *reader) pair(into *node) {
 	parts := r.keys()
-	if !r.take("=") {
+	r.beyond = r.beyond || len(parts) > 1
+	if !r.take('=') {
 		r.fail(r.next(), "", `found %s after the key, expected "="`, r.found())
 	}
 	r.spaces()
@@ -20,15 +21,16 @@ func (r *reader) pair(into *node) {
 func (r *reader) header() {
 	start := r.at
 	r.at++
-	many := r.take("[")
+	many := r.take('[')
 	parts := r.keys()
 	closing := "]"
 	if many {
 		closing = "]]"
 	}
-	if !r.take(closing) {
+	if !r.has(closing) {
 		r.fail(r.next(), "", "found %s in a table header, expected %q", r.found(), closing)
 	}
+	r.at += len(closing)
 	r.section = r.open(parts, span{start, r.at}, many)
 }
 
@@ -43,7 +45,7 @@ func (r *reader) keys() []part {
 			r.fail(r.parts[MaxKeyParts].at, "", "the key has more than %d parts", MaxKeyParts)
 		}
 		r.spaces()
-		if !r.take(".") {
+		if !r.take('.') {
 			return r.parts
 		}
 	}
@@ -51,20 +53,21 @@ func (r *reader) keys() []part {
 
 func (r *reader) key() part {
 	start := r.at
-	switch {
-	case r.has(`"""`), r.has("'''"):
-		r.fail(span{start, start + 3}, "", "found three quotes, expected a key on one line")
-	case r.peek() == '"', r.peek() == '\'':
-		name := r.line()
-		return part{name, span{start, r.at}}
-	}
 	for isBare(r.peek()) {
 		r.at++
 	}
-	if r.at == start {
+	if r.at > start {
+		return part{r.source[start:r.at], span{start, r.at}}
+	}
+	switch {
+	case r.has(`"""`), r.has("'''"):
+		r.fail(span{start, start + 3}, "", "found three quotes, expected a key on one line")
+	case r.peek() != '"' && r.peek() != '\'':
 		r.fail(r.next(), keyHint(r.peek()), "found %s, expected a key", r.found())
 	}
-	return part{r.source[start:r.at], span{start, r.at}}
+	r.beyond = true
+	name := r.line()
+	return part{name, span{start, r.at}}
 }
 
 // isBare tells whether a character may stand in a key without quotes.

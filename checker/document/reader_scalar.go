@@ -18,19 +18,27 @@ type Moment string
 // scalar reads a value that has no quotes or brackets.
 func (r *reader) scalar(n *node) {
 	start := r.at
-	end := strings.IndexAny(r.source[start:], ",]}#\r\n")
-	if end < 0 {
-		end = len(r.source) - start
+	for !r.end() && !endsScalar(r.source[r.at]) {
+		r.at++
 	}
-	word := strings.TrimRight(r.source[start:start+end], " \t")
+	word := strings.TrimRight(r.source[start:r.at], " \t")
+	r.at = start + len(word)
 	if word == "" {
 		r.fail(r.next(), "", "found %s, expected a value", r.found())
 	}
-	r.at = start + len(word)
+	r.beyond = r.beyond || !isPlain(word)
 	var err error
 	if n.kind, n.value, err = scalarOf(word); err != nil {
 		r.fail(span{start, r.at}, unquotedHint(word), "found %s, %v", excerpt(word), err)
 	}
+}
+
+func endsScalar(c byte) bool {
+	switch c {
+	case ',', ']', '}', '#', '\r', '\n':
+		return true
+	}
+	return false
 }
 
 var (
@@ -48,9 +56,8 @@ func scalarOf(word string) (kind, any, error) {
 	switch {
 	case word == "true" || word == "false":
 		return truth, word == "true", nil
-	case isDigits(word):
-		number, err := strconv.ParseInt(word, 10, 64)
-		return whole, number, sized(err)
+	case isFigure(word):
+		return figure(word)
 	case wholePattern().MatchString(word):
 		number, err := strconv.ParseInt(strings.ReplaceAll(word, "_", ""), base(word), 64)
 		return whole, number, sized(err)
@@ -67,14 +74,40 @@ func scalarOf(word string) (kind, any, error) {
 	return 0, nil, errors.New("expected text in quotes, a number, true or false")
 }
 
-// isDigits tells whether a word is a plain whole number, as most are.
-func isDigits(word string) bool {
-	for i := range len(word) {
-		if word[i] < '0' || word[i] > '9' {
-			return false
-		}
+// isPlain tells whether a word without quotes is written in the plain way.
+func isPlain(word string) bool { return word == "true" || word == "false" || isFigure(word) }
+
+// isFigure tells a number as most are written: 12, -3 or 0.5.
+func isFigure(word string) bool {
+	word = strings.TrimPrefix(word, "-")
+	before := digits(word)
+	if before == 0 || word[0] == '0' && before > 1 {
+		return false
 	}
-	return word != "" && (word[0] != '0' || word == "0")
+	if before == len(word) {
+		return true
+	}
+	after := word[before+1:]
+	return word[before] == '.' && after != "" && digits(after) == len(after)
+}
+
+// digits counts the decimal digits that a word begins with.
+func digits(word string) int {
+	n := 0
+	for n < len(word) && word[n] >= '0' && word[n] <= '9' {
+		n++
+	}
+	return n
+}
+
+// figure is the number that a figure stands for.
+func figure(word string) (kind, any, error) {
+	if strings.Contains(word, ".") {
+		number, err := strconv.ParseFloat(word, 64)
+		return decimal, number, sized(err)
+	}
+	number, err := strconv.ParseInt(word, 10, 64)
+	return whole, number, sized(err)
 }
 
 // base is 0, which takes 0x, 0o and 0b, or 10, as "08" never gets here.

@@ -12,7 +12,7 @@ func (r *reader) define(into *node, parts []part) *node {
 		case next == nil:
 			next = r.make(into, p.name, -1, p.at)
 			next.origin, next.within = dotted, section
-			into.add(next)
+			r.hang(into, next)
 		case next.origin != dotted || next.within != section:
 			r.clash(next, p.at, fixed)
 			next = r.make(into, p.name, -1, p.at)
@@ -24,7 +24,7 @@ func (r *reader) define(into *node, parts []part) *node {
 		r.clash(first, leaf.at, twice)
 		return n
 	}
-	into.add(n)
+	r.hang(into, n)
 	return n
 }
 
@@ -41,7 +41,7 @@ func (r *reader) open(parts []part, at span, many bool) *node {
 	switch {
 	case n == nil:
 		n = r.make(into, leaf.name, -1, leaf.at)
-		into.add(n)
+		r.hang(into, n)
 	case n.origin == headed, n.origin == dotted:
 		r.clash(n, at, "table %.64q is given twice, first on line %d")
 		return n
@@ -52,6 +52,7 @@ func (r *reader) open(parts []part, at span, many bool) *node {
 		r.clash(n, at, twice)
 		return r.make(into, leaf.name, -1, leaf.at)
 	}
+	r.beyond = r.beyond || n.origin == implied // which headers of its own tables named before
 	n.origin, n.key, n.at = headed, leaf.at, at
 	return n
 }
@@ -63,7 +64,7 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 	case list == nil:
 		list = r.make(into, leaf.name, -1, leaf.at)
 		list.kind, list.origin, list.at = array, repeated, at
-		into.add(list)
+		r.hang(into, list)
 	case list.origin == headed:
 		r.clash(list, at, "table %.64q is one table since line %d, expected double brackets there too")
 		list = r.make(into, leaf.name, -1, leaf.at)
@@ -73,7 +74,7 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 	}
 	n := r.make(list, "", len(list.children), leaf.at)
 	n.origin, n.at = headed, at
-	list.add(n)
+	r.hang(list, n)
 	return n
 }
 
@@ -84,7 +85,7 @@ func (r *reader) enter(into *node, p part) *node {
 	case n == nil:
 		n = r.make(into, p.name, -1, p.at)
 		n.origin = implied
-		into.add(n)
+		r.hang(into, n)
 	case n.origin == closed:
 		r.clash(n, p.at, fixed)
 		n = r.make(into, p.name, -1, p.at)

@@ -18,15 +18,16 @@ func (r *reader) text() string {
 func (r *reader) line() string {
 	start, quote := r.at, r.peek()
 	r.at++
-	if whole, ok := r.whole(r.source[start:r.at], ""); ok {
-		return whole
+	if plain, ok := r.plainLine(quote); ok {
+		return plain
 	}
+	r.beyond = true
 	var b strings.Builder
 	for r.peek() != quote {
 		switch {
 		case r.endOfLine():
 			r.fail(span{start, r.at}, `a text over several lines stands in three quotes: """ or '''`, "the text that begins here has no closing quote on its line")
-		case quote == '"' && r.has(`\`):
+		case quote == '"' && r.peek() == '\\':
 			r.escape(&b)
 		default:
 			r.plain(&b)
@@ -38,13 +39,33 @@ func (r *reader) line() string {
 	return b.String()
 }
 
+// plainLine reads a text that is what stands between its quotes, as most are; ok
+// is false, and nothing read, where a character needs a closer look.
+func (r *reader) plainLine(quote byte) (plain string, ok bool) {
+	if r.record {
+		return "", false
+	}
+	for at := r.at; at < len(r.source); at++ {
+		switch c := r.source[at]; {
+		case c == quote:
+			plain = r.source[r.at:at]
+			r.at, r.quoted = at+1, at+1
+			return plain, true
+		case !isPrintable(c), c == '\\' && quote == '"':
+			return "", false
+		}
+	}
+	return "", false
+}
+
 // lots reads a text in three quotes, which may run over lines.
 func (r *reader) lots() string {
+	r.beyond = true
 	start, quotes := r.at, r.source[r.at:r.at+3]
 	r.at += 3
 	r.newline() // the first one does not count
-	if whole, ok := r.whole(quotes, "\n"); ok {
-		return whole
+	if plain, ok := r.plainLots(quotes); ok {
+		return plain
 	}
 	var b strings.Builder
 	for !r.closing(quotes, &b) {
@@ -53,7 +74,7 @@ func (r *reader) lots() string {
 			r.fail(span{start, start + 3}, "", "the text that begins here is not closed, expected %s", quotes)
 		case r.endOfLine():
 			r.breakLine(&b)
-		case quotes == `"""` && r.has(`\`):
+		case quotes == `"""` && r.peek() == '\\':
 			r.continuedOrEscape(&b)
 		default:
 			r.plain(&b)
@@ -63,26 +84,25 @@ func (r *reader) lots() string {
 	return b.String()
 }
 
-// whole reads a text that is what stands between its quotes, as most are; ok is
-// false, and nothing read, where a character needs a closer look.
-func (r *reader) whole(quotes, lineEnd string) (whole string, ok bool) {
+// plainLots is plainLine for a text in three quotes.
+func (r *reader) plainLots(quotes string) (plain string, ok bool) {
 	length := strings.Index(r.source[r.at:], quotes)
 	if length < 0 || r.record {
 		return "", false
 	}
-	whole = r.source[r.at : r.at+length]
+	plain = r.source[r.at : r.at+length]
 	after := r.at + length + len(quotes)
-	if len(quotes) == 3 && strings.HasPrefix(r.source[after:], quotes[:1]) {
+	if strings.HasPrefix(r.source[after:], quotes[:1]) {
 		return "", false
 	}
-	for i := range len(whole) {
-		c := whole[i]
-		if c == '\\' && quotes[0] == '"' || c == 0x7f || c < ' ' && c != '\t' && (lineEnd == "" || c != lineEnd[0]) {
+	for i := range len(plain) {
+		c := plain[i]
+		if !isPrintable(c) && c != '\n' || c == '\\' && quotes[0] == '"' {
 			return "", false
 		}
 	}
 	r.at, r.quoted = after, after
-	return whole, true
+	return plain, true
 }
 
 // closing consumes three quotes; one or two more before them belong to the text.
@@ -129,9 +149,22 @@ func (r *reader) continuedOrEscape(b *strings.Builder) {
 	}
 }
 
-var escapes = map[byte]rune{'b': '\b', 't': '\t', 'n': '\n', 'f': '\f', 'r': '\r', 'e': 0x1b, '"': '"', '\\': '\\'}
+// escapes are the letters after a backslash that stand for one character each, and
+// the characters.
+const escapes, escaped = `btnfre"\`, "\b\t\n\f\r\x1b\"\\"
 
-var escapeDigits = map[byte]int{'x': 2, 'u': 4, 'U': 8}
+// escapeDigits is how many hexadecimal digits follow a letter after a backslash.
+func escapeDigits(letter byte) int {
+	switch letter {
+	case 'x':
+		return 2
+	case 'u':
+		return 4
+	case 'U':
+		return 8
+	}
+	return 0
+}
 
 // escape reads one character written with a backslash.
 func (r *reader) escape(b *strings.Builder) {
@@ -139,12 +172,12 @@ func (r *reader) escape(b *strings.Builder) {
 	start := r.at
 	r.at++
 	letter := r.peek()
-	if c, ok := escapes[letter]; ok {
+	if i := strings.IndexByte(escapes, letter); i >= 0 {
 		r.at++
-		b.WriteRune(c)
+		b.WriteByte(escaped[i])
 		return
 	}
-	digits := escapeDigits[letter]
+	digits := escapeDigits(letter)
 	if digits == 0 {
 		r.fail(span{start, r.next().end}, `write \\ for a backslash, or put the text in single quotes`, "found the unknown escape \\%s", r.letter())
 	}

@@ -1,9 +1,14 @@
 package document
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
-// nodesAtOnce is how many nodes one allocation makes.
-const nodesAtOnce = 64
+const (
+	nodesAtOnce = 64 // that one allocation makes
+	usual       = 8  // children that most tables and lists have at most
+)
 
 // make gives a node that is to hang under parent, within the limits.
 func (r *reader) make(parent *node, name string, index int, key span) *node {
@@ -20,21 +25,34 @@ func (r *reader) make(parent *node, name string, index int, key span) *node {
 	}
 	n := &r.spare[0]
 	r.spare = r.spare[1:]
-	*n = node{parent: parent, name: name, index: int32(index), key: key, at: key, depth: depth}
+	n.parent, n.name, n.index, n.key, n.at, n.depth = parent, name, int32(index), key, key, depth
 	return n
+}
+
+// hang adds a value to the table or list that it was made for.
+func (r *reader) hang(under, n *node) {
+	if under.children == nil {
+		if len(r.room) == 0 {
+			r.room = make([]*node, nodesAtOnce*usual)
+		}
+		under.children, r.room = r.room[:0:usual], r.room[usual:]
+	}
+	under.add(n)
 }
 
 // fill reads a value into its node.
 func (r *reader) fill(n *node) {
 	start := r.at
-	switch {
-	case r.take("["):
+	switch r.peek() {
+	case '"', '\'':
+		n.kind, n.value = text, r.text()
+	case '[':
+		r.at++
 		n.kind = array
 		r.elements(n, start)
-	case r.take("{"):
+	case '{':
+		r.at++
 		r.pairs(n, start)
-	case r.peek() == '"', r.peek() == '\'':
-		n.kind, n.value = text, r.text()
 	default:
 		r.scalar(n)
 	}
@@ -43,12 +61,12 @@ func (r *reader) fill(n *node) {
 
 // elements reads the rest of an array.
 func (r *reader) elements(n *node, start int) {
-	for r.blank(); !r.take("]"); r.blank() {
+	for r.blank(); !r.take(']'); r.blank() {
 		if r.end() {
 			r.unclosed(start, "list", "]")
 		}
 		element := r.make(n, "", len(n.children), r.next())
-		n.add(element)
+		r.hang(n, element)
 		r.fill(element)
 		r.separator(start, "list", "]")
 	}
@@ -56,13 +74,14 @@ func (r *reader) elements(n *node, start int) {
 
 // pairs reads the rest of an inline table.
 func (r *reader) pairs(n *node, start int) {
-	for r.blank(); !r.take("}"); r.blank() {
+	for r.blank(); !r.take('}'); r.blank() {
 		if r.end() {
 			r.unclosed(start, "table", "}")
 		}
 		r.pair(n)
 		r.separator(start, "table", "}")
 	}
+	r.beyond = r.beyond || strings.Contains(r.source[start:r.at], "\n")
 }
 
 // separator consumes the comma after an element; the closing bracket may come
@@ -70,7 +89,7 @@ func (r *reader) pairs(n *node, start int) {
 func (r *reader) separator(start int, what, closing string) {
 	r.blank()
 	switch {
-	case r.take(","), r.has(closing):
+	case r.take(','), r.has(closing):
 	case r.end():
 		r.unclosed(start, what, closing)
 	default:

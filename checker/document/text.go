@@ -3,8 +3,8 @@ package document
 // Text is a text value as it stands in the file.
 type Text struct {
 	Value string
-	lines lines
-	at    []int // where each character of Value stands in the source, and its end
+	tree  *Tree
+	start int // of its quotes
 }
 
 // Text gives the text value of a key; ok is false when the table does not have
@@ -14,9 +14,14 @@ func (r Ref) Text(key string) (t Text, ok bool) {
 	if c == nil || c.kind != text {
 		return Text{}, false
 	}
-	again := &reader{source: r.tree.source, lines: r.tree.lines, at: c.at.start, record: true}
-	value := again.text()
-	return Text{Value: value, lines: r.tree.lines, at: again.offsets}, true
+	return Text{Value: c.value.(string), tree: r.tree, start: c.at.start}, true
+}
+
+// places gives where each character of the value stands in the source, and its end.
+func (t Text) places() []int {
+	again := &reader{source: t.tree.source, lines: t.tree.lines, at: t.start, record: true}
+	again.text()
+	return again.offsets
 }
 
 // Position is the place in the file of the character at an offset, counted in
@@ -26,15 +31,16 @@ func (t Text) Position(offset int) Position { return t.Span(offset, 1) }
 // Span is the place in the file of length characters from an offset on. Of
 // characters on several lines it is the part on the first.
 func (t Text) Span(offset, length int) Position {
-	if len(t.at) == 0 {
+	if t.tree == nil {
 		return Position{}
 	}
-	last := len(t.at) - 1
+	at := t.places()
+	last := len(at) - 1
 	from := max(0, min(offset, last))
 	to := max(from, min(from+length, last))
-	s := span{t.at[from], t.at[to]}
+	s := span{at[from], at[to]}
 	if from == last {
 		s.end++ // the quote
 	}
-	return t.lines.position(s)
+	return t.tree.lines.position(s)
 }

@@ -80,9 +80,10 @@ func TestEveryCharacterOfATextStandsWhereItIsSaidTo(t *testing.T) {
 				continue
 			}
 			require.Equal(t, c.value, text.Value)
-			require.Len(t, text.at, len([]rune(text.Value))+1)
+			at := text.places()
+			require.Len(t, at, len([]rune(text.Value))+1)
 			for i, r := range []rune(text.Value) {
-				if rest := source[text.at[i]:]; rest[0] != '\\' && r != '\n' {
+				if rest := source[at[i]:]; rest[0] != '\\' && r != '\n' {
 					require.Equal(t, r, []rune(rest)[0])
 					seen++
 				}
