@@ -30,6 +30,9 @@ func (l *Link[T]) Target() *T {
 	return l.To
 }
 
+// Thing is Target for who does not know its type.
+func (l *Link[T]) Thing() any { return l.Target() }
+
 // UnmarshalTOML reads two lengths: ["3 ft", "0 ft"].
 func (p *Point) UnmarshalTOML(value any) error {
 	pair, ok := value.([]any)

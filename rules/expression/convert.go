@@ -1,6 +1,9 @@
 package expression
 
-import "reflect"
+import (
+	"reflect"
+	"sync"
+)
 
 // converter brings a Go value to the type that expressions work with.
 type converter func(v reflect.Value) any
@@ -10,6 +13,23 @@ func asBool(v reflect.Value) any  { return v.Bool() }
 func asFloat(v reflect.Value) any { return v.Float() }
 func asInt(v reflect.Value) any   { return float64(v.Int()) }
 func asText(v reflect.Value) any  { return v.String() }
+
+// asWord gives a text that is one of a few words, which are made values once.
+func asWord(words []string) converter {
+	values := sync.OnceValue(func() map[string]any {
+		m := make(map[string]any, len(words))
+		for _, w := range words {
+			m[w] = w
+		}
+		return m
+	})
+	return func(v reflect.Value) any {
+		if word, ok := values()[v.String()]; ok {
+			return word
+		}
+		return v.String()
+	}
+}
 
 // asPointer gives a struct by reference where it can, so that it stays the same thing.
 func asPointer(v reflect.Value) any {

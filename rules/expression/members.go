@@ -13,7 +13,6 @@ import (
 type structure struct {
 	members map[string]*member
 	keys    []string // sorted
-	ref     []int    // path to its document.Ref; nil when it has none
 }
 
 // member is one key.
@@ -22,9 +21,7 @@ type member struct {
 	shape    shape
 	optional bool
 	path     []int // to the Go field
-	owner    *structure
-	link     bool // the field leads to a thing by its method Target
-	target   int  // index of that method
+	link     bool  // the field leads to a thing
 	convert  converter
 }
 
@@ -57,9 +54,6 @@ func (s *structure) gather(t reflect.Type, path []int) {
 		tag := f.Tag.Get("toml")
 		switch {
 		case f.Type == refType:
-			if s.ref == nil {
-				s.ref = at
-			}
 		case f.Anonymous && tag == "" && f.Type.Kind() == reflect.Struct:
 			s.gather(f.Type, at)
 		case f.IsExported() && tag != "" && tag != "-":
@@ -70,11 +64,11 @@ func (s *structure) gather(t reflect.Type, path []int) {
 
 func (s *structure) add(f reflect.StructField, tag string, path []int) {
 	key, options, _ := strings.Cut(tag, ",")
-	m := &member{key: key, path: path, owner: s}
+	m := &member{key: key, path: path}
 	m.optional = f.Type.Kind() == reflect.Pointer && options != "required"
 	t := f.Type
-	if thing, method, ok := target(t); ok {
-		m.link, m.target, m.shape = true, method, shape{class: thingClass, goType: thing}
+	if thing, ok := target(t); ok {
+		m.link, m.shape = true, shape{class: thingClass, goType: thing}
 		s.members[key] = m
 		return
 	}
@@ -87,63 +81,71 @@ func (s *structure) add(f reflect.StructField, tag string, path []int) {
 	}
 }
 
-// target finds the type of the thing that a link leads to, and the method that
-// gives it.
-func target(t reflect.Type) (thing reflect.Type, method int, ok bool) {
+// target finds the type of the thing that a link leads to: what its method Target
+// gives, which Thing gives as any.
+func target(t reflect.Type) (thing reflect.Type, ok bool) {
 	if t.Kind() != reflect.Pointer {
 		t = reflect.PointerTo(t)
 	}
+	if !t.Implements(reflect.TypeFor[leading]()) {
+		return nil, false
+	}
 	m, ok := t.MethodByName("Target")
 	if !ok || m.Type.NumIn() != 1 || m.Type.NumOut() != 1 {
-		return nil, 0, false
+		return nil, false
 	}
 	thing = m.Type.Out(0)
-	return thing, m.Index, thing.Kind() == reflect.Pointer && thing.Elem().Kind() == reflect.Struct
+	return thing, thing.Kind() == reflect.Pointer && thing.Elem().Kind() == reflect.Struct
 }
+
+// leading is a link to a thing, which may lead nowhere.
+type leading interface{ Thing() any }
 
 // value reads the key of a thing; ok is false when the design does not give it.
 func (m *member) value(thing any) (v any, ok bool) {
-	f := reflect.ValueOf(thing).Elem().FieldByIndex(m.path)
-	if f.Kind() == reflect.Pointer {
+	f := reflect.ValueOf(thing).Elem()
+	for _, i := range m.path {
+		f = f.Field(i)
+	}
+	switch {
+	case m.link:
+		if f.Kind() != reflect.Pointer {
+			f = f.Addr()
+		}
+		to := f.Interface().(leading).Thing()
+		return to, !isNil(to)
+	case f.Kind() == reflect.Pointer:
 		if f.IsNil() {
 			return nil, false
 		}
-		if !m.link {
-			f = f.Elem()
-		}
-	} else if m.link {
-		f = f.Addr()
+		f = f.Elem()
 	}
-	if !m.link {
-		return m.convert(f), true
-	}
-	to := f.Method(m.target).Call(nil)[0]
-	return to.Interface(), !to.IsNil()
+	return m.convert(f), true
 }
 
 // read is value with a missing key as an error.
 func (m *member) read(thing any) (any, error) {
 	v, ok := m.value(thing)
 	if !ok {
-		return nil, &document.Missing{Ref: m.owner.refOf(thing), Key: m.key}
+		return nil, &document.Missing{Ref: refOf(thing), Key: m.key}
 	}
 	return v, nil
 }
 
-// refOf gives the place of a thing in the design.
-func (s *structure) refOf(thing any) document.Ref {
-	if s.ref == nil {
-		return document.Ref{}
-	}
-	return reflect.ValueOf(thing).Elem().FieldByIndex(s.ref).Interface().(document.Ref)
+// located is a thing that has a place in the file.
+type located interface{ Self() document.Ref }
+
+// refOf gives the place of a thing in the design; the zero Ref for what has none.
+func refOf(thing any) document.Ref {
+	ref, _ := placeOf(thing)
+	return ref
 }
 
 // placeOf gives the place of any value; ok is false for what has none.
 func placeOf(v any) (document.Ref, bool) {
-	t := reflect.TypeOf(v)
-	if t == nil || t.Kind() != reflect.Pointer || t.Elem().Kind() != reflect.Struct {
+	p, ok := v.(located)
+	if !ok || isNil(v) {
 		return document.Ref{}, false
 	}
-	s := structureOf(t)
-	return s.refOf(v), s.ref != nil
+	return p.Self(), true
 }

@@ -76,7 +76,10 @@ func shapeOf(t reflect.Type) (shape, converter, bool) {
 	case reflect.Int, reflect.Int8, reflect.Int16, reflect.Int32, reflect.Int64:
 		return numberShape, asInt, true
 	case reflect.String:
-		return shape{class: textClass, goType: textShape.goType, words: wordsOf(t)}, asText, true
+		if words := wordsOf(t); words != nil {
+			return shape{class: textClass, goType: textShape.goType, words: words}, asWord(words.words), true
+		}
+		return textShape, asText, true
 	case reflect.Struct:
 		return shape{class: thingClass, goType: reflect.PointerTo(t)}, asPointer, true
 	case reflect.Pointer:

@@ -82,7 +82,7 @@ func (c chain) walk(r *run) (value any, ok bool, lacks *pile[lack]) {
 	}
 	var note func(thing any, m *member)
 	if r.reads != nil {
-		note = func(thing any, m *member) { r.read(m.owner.refOf(thing), m.key) }
+		note = func(thing any, m *member) { r.read(refOf(thing), m.key) }
 	}
 	value, ok = c.follow(start.value, note)
 	return value, ok, nil

@@ -27,7 +27,7 @@ func (t *field) value(r *run) result {
 		return of
 	}
 	if r.reads != nil {
-		r.read(t.member.owner.refOf(of.value), t.member.key)
+		r.read(refOf(of.value), t.member.key)
 	}
 	content, err := t.member.read(of.value)
 	if err == nil {

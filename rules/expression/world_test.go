@@ -110,6 +110,7 @@ type link[T any] struct {
 
 func (l *link[T]) UnmarshalTOML(v any) error { l.ID = v.(string); return nil }
 func (l *link[T]) Target() *T                { return l.To }
+func (l *link[T]) Thing() any                { return l.To }
 
 type world struct{ *house }
 
