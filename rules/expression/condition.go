@@ -1,18 +1,14 @@
 package expression
 
 import (
-	"errors"
 	"fmt"
 	"sync"
-
-	"github.com/expr-lang/expr/vm"
 )
 
 // Condition is a compiled expression that is true, false or unknown. It is safe
 // for concurrent use, each goroutine with its own Scope.
 type Condition struct {
-	settled func() (compiled, error)    // compiles at the first call
-	fast    func() (*vm.Program, error) // for the machine, likewise
+	settled func() (compiled, error) // compiles at the first call
 }
 
 // Condition compiles a boolean expression. The error is an *Error.
@@ -28,15 +24,7 @@ func (l *Language) Condition(text string, n Names) (*Condition, error) {
 // that ships with the program: it is compiled when it is first evaluated. A
 // mistake in it after all is the error of every evaluation.
 func (l *Language) KnownCondition(text string, n Names) *Condition {
-	c := &Condition{settled: sync.OnceValues(func() (compiled, error) { return l.condition(text, n) })}
-	c.fast = sync.OnceValues(func() (*vm.Program, error) {
-		settled, err := c.settled()
-		if err != nil {
-			return nil, err
-		}
-		return program(settled.root)
-	})
-	return c
+	return &Condition{sync.OnceValues(func() (compiled, error) { return l.condition(text, n) })}
 }
 
 func (l *Language) condition(text string, n Names) (compiled, error) {
@@ -50,70 +38,38 @@ func (l *Language) condition(text string, n Names) (compiled, error) {
 	return c, nil
 }
 
-// Truth evaluates the condition. The error is ErrSteps, or what a function of
-// the vocabulary returned beside Missing and Undetermined.
+// Truth evaluates the condition, and no further than its truth asks for. The error
+// is ErrSteps, or what a function of the vocabulary returned beside Missing and
+// Undetermined.
 func (c *Condition) Truth(s *Scope) (Truth, error) {
-	fast, err := c.fast()
-	if err != nil {
-		return Unknown, err
-	}
-	if err := s.begin(); err != nil {
-		return Unknown, err
-	}
-	v, err := s.machine.Run(fast, s)
-	if maxSteps-s.steps > lightWork {
-		s.renewMachine()
-	}
-	switch {
-	case err == nil:
-		return truthOf(v.(bool)), nil
-	case errors.Is(err, ErrSteps):
-		return Unknown, ErrSteps
-	}
-	// the machine stops at the first unknown value; another part may decide
-	verdict, err := c.judge(s, false)
-	return verdict.truth, err
+	v, _, err := c.judge(s, false)
+	return v.truth, err
 }
 
 // Explain evaluates the condition and says why it came out as it did. The
 // errors are those of Truth.
 func (c *Condition) Explain(s *Scope) (Explanation, error) {
-	return c.ExplainUnless(s, func(Truth) bool { return false })
-}
-
-// ExplainUnless is Explain where a truth that is clear by itself needs no reasons:
-// it comes alone, for less work.
-func (c *Condition) ExplainUnless(s *Scope, clear func(Truth) bool) (Explanation, error) {
-	if err := s.begin(); err != nil {
-		return Explanation{}, err
-	}
-	if clear(True) || clear(False) {
-		fuel := s.fuel
-		if v, err := c.judge(s, false); err == nil && clear(v.truth) {
-			return Explanation{Truth: v.truth}, nil
-		}
-		s.fuel = fuel // to explain costs no more than once
-	}
-	v, err := c.judge(s, true)
+	v, r, err := c.judge(s, true)
 	if err != nil {
 		return Explanation{}, err
 	}
-	settled, _ := c.settled() // as it was judged
-	return settled.explanation(v), nil
+	return r.explanation(v), nil
 }
 
-func (c *Condition) judge(s *Scope, explaining bool) (v verdict, err error) {
+func (c *Condition) judge(s *Scope, explaining bool) (v verdict, r *run, err error) {
 	settled, err := c.settled()
 	if err != nil {
-		return verdict{}, err
+		return verdict{}, nil, err
 	}
-	s.steps = maxSteps
-	r := &run{scope: s, compiled: settled, explaining: explaining}
+	if r, err = s.begin(settled); err != nil {
+		return verdict{}, nil, err
+	}
+	r.explaining = explaining
 	if explaining {
 		r.reads = &pile[Read]{}
 	}
 	err = r.guarded(func() { v = r.judge(settled.root) })
-	return v, err
+	return v, r, err
 }
 
 // guarded runs an evaluation and gives the error that ended it.

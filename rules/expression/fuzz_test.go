@@ -8,7 +8,6 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"github.com/expr-lang/expr/vm"
 	"github.com/stretchr/testify/require"
 
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -32,8 +31,9 @@ func checkAnything(t testing.TB, text string) (compiles bool) {
 		return false
 	}
 	s := newScope(t)
-	require.NoError(t, s.begin())
-	out, failed := (&vm.VM{MemoryBudget: memoryBudget}).Run(machineCode(t, c), s)
+	settled, err := c.settled()
+	require.NoError(t, err, text)
+	out, failed := byMachine(t, settled, s)
 	require.True(t, failed == nil || allowedError(failed) || strings.Contains(failed.Error(), "memory budget") || strings.Contains(text, "crash"), "%s: %v", text, failed)
 	e, err := c.Explain(s)
 	if err != nil {
@@ -43,6 +43,9 @@ func checkAnything(t testing.TB, text string) (compiles bool) {
 	if failed == nil {
 		require.Equal(t, truthOf(out.(bool)), e.Truth, text)
 	}
+	truth, err := c.Truth(s)
+	require.NoError(t, err, "what can be explained can be evaluated: %s", text)
+	require.Equal(t, e.Truth, truth, text)
 	return true
 }
 

@@ -157,14 +157,3 @@ func TestFuelIsAPool(t *testing.T) {
 	_, err = list.Items(crowd(t, 100, 1000))
 	assert.ErrorIs(t, err, ErrSteps)
 }
-
-// A machine that has run a large evaluation is not kept.
-func TestMachineIsRenewed(t *testing.T) {
-	s := crowd(t, 100, 1_000_000)
-	_, err := condition(t, "all(vents, all(vents, .x > 0 m))").Truth(s)
-	require.NoError(t, err)
-	assert.Nil(t, s.machine.Stack)
-	truth, err := condition(t, "inlet.x > 0 m").Truth(s)
-	require.NoError(t, err)
-	assert.Equal(t, True, truth)
-}

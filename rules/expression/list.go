@@ -35,10 +35,13 @@ func (l *List) Elem() reflect.Type { return l.root.shape().elem.goType }
 // Items gives the things, in the order of the design. The errors are those of
 // Condition.Truth, and *Undetermined for a limit that is not set.
 func (l *List) Items(s *Scope) ([]any, error) {
-	if err := s.begin(); err != nil {
+	if items, ok := s.lists[l]; ok {
+		return items, nil
+	}
+	r, err := s.begin(l.compiled)
+	if err != nil {
 		return nil, err
 	}
-	r := &run{scope: s, compiled: l.compiled}
 	var v result
 	if err := r.guarded(func() { v = l.root.value(r) }); err != nil {
 		return nil, err
@@ -49,6 +52,9 @@ func (l *List) Items(s *Scope) ([]any, error) {
 	items := make([]any, length(v.value))
 	for i := range items {
 		items[i] = element(v.value, i)
+	}
+	if l.Fixed() {
+		s.lists[l] = items
 	}
 	return items, nil
 }

@@ -107,17 +107,17 @@ func (m *member) value(thing any) (v any, ok bool) {
 	for _, i := range m.path {
 		f = f.Field(i)
 	}
+	pointer := f.Kind() == reflect.Pointer
 	switch {
+	case pointer && f.IsNil():
+		return nil, false
 	case m.link:
-		if f.Kind() != reflect.Pointer {
+		if !pointer {
 			f = f.Addr()
 		}
 		to := f.Interface().(leading).Thing()
 		return to, !isNil(to)
-	case f.Kind() == reflect.Pointer:
-		if f.IsNil() {
-			return nil, false
-		}
+	case pointer:
 		f = f.Elem()
 	}
 	return m.convert(f), true

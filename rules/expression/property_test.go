@@ -5,7 +5,6 @@ import (
 	"math/rand"
 	"testing"
 
-	"github.com/expr-lang/expr/vm"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -25,8 +24,9 @@ func both(t testing.TB, text string, s *Scope) Truth {
 	e, err := c.Explain(s)
 	require.NoError(t, err, text)
 	require.Equal(t, truth, e.Truth, text)
-	require.NoError(t, s.begin())
-	out, err := (&vm.VM{}).Run(machineCode(t, c), s)
+	settled, err := c.settled()
+	require.NoError(t, err, text)
+	out, err := byMachine(t, settled, s)
 	if err == nil {
 		require.Equal(t, truth, truthOf(out.(bool)), text)
 	} else {
@@ -35,14 +35,6 @@ func both(t testing.TB, text string, s *Scope) Truth {
 	require.Equal(t, truth == Unknown, len(e.Missing)+len(e.Undetermined) > 0, "an unknown truth says why: %s", text)
 	require.NotEmpty(t, e.Parts, text)
 	return truth
-}
-
-// machineCode is a condition as the machine runs it.
-func machineCode(t testing.TB, c *Condition) *vm.Program {
-	t.Helper()
-	code, err := c.fast()
-	require.NoError(t, err)
-	return code
 }
 
 // allowedError tells whether the machine may stop with an error.

@@ -15,6 +15,7 @@ type run struct {
 	explaining bool        // comparisons are kept
 	elements   []any       // of the lists around, outermost first
 	named      []*named    // values of let, by slot
+	stack      []any       // arguments of operations under way
 	reads      *pile[Read] // of the part being evaluated; nil where nobody asks
 }
 
@@ -76,12 +77,26 @@ func (v verdict) result() result {
 // stopped carries an error that ends an evaluation up to its caller.
 type stopped struct{ err error }
 
-// perform does an operation whose arguments are known.
+// perform does an operation whose arguments are known, of which it keeps nothing.
 func (r *run) perform(t term, op *operation, args ...any) result {
+	from := r.frame(op)
+	r.stack = append(r.stack, args...)
+	return r.done(t, op, from)
+}
+
+// frame begins the arguments of an operation on the stack.
+func (r *run) frame(op *operation) (from int) {
+	from = len(r.stack)
 	if op.scoped {
-		args = append(append(make([]any, 0, len(args)+1), r.scope), args...)
+		r.stack = append(r.stack, r.scope)
 	}
-	v, err := op.call(args...)
+	return from
+}
+
+// done does an operation with its arguments on the stack, and takes them off.
+func (r *run) done(t term, op *operation, from int) result {
+	v, err := op.call(r.stack[from:]...)
+	r.stack = r.stack[:from]
 	if err == nil {
 		return known(v)
 	}
@@ -122,19 +137,18 @@ func lacksOf(err error) *pile[lack] {
 	return nil
 }
 
-// all evaluates terms; the lacks of all of them come together.
-func (r *run) all(terms ...term) ([]any, *pile[lack]) {
-	values := make([]any, len(terms))
+// all evaluates terms onto the stack; the lacks of all of them come together.
+func (r *run) all(terms []term) *pile[lack] {
 	var few [4]*pile[lack]
 	lacks := few[:0]
-	for i, t := range terms {
+	for _, t := range terms {
 		v := t.value(r)
-		values[i] = v.value
+		r.stack = append(r.stack, v.value)
 		if v.lacks != nil {
 			lacks = append(lacks, v.lacks)
 		}
 	}
-	return values, together(lacks...)
+	return together(lacks...)
 }
 
 // read notes that a key was read.
@@ -166,6 +180,9 @@ func (r *run) readAgain(reads *pile[Read]) {
 		r.reads.piles = append(r.reads.piles, reads)
 	}
 }
+
+// plain tells whether nobody asks for more than truths and values.
+func (r *run) plain() bool { return !r.explaining && r.reads == nil }
 
 // plainly evaluates without comparisons being kept.
 func (r *run) plainly(f func() result) result {

@@ -1,28 +1,21 @@
 package expression
 
-import (
-	"errors"
-
-	"github.com/expr-lang/expr/vm"
-)
+import "errors"
 
 // Scope is what one goroutine evaluates expressions with: the facts of a design,
 // the subjects of the moment, and the steps that may still be spent.
 type Scope struct {
 	Subjects []any // one for each of Names.Variables
 
-	facts   any
-	fuel    int // steps left to all evaluations
-	steps   int // steps left to the present one
-	roots   map[*operation]any
-	machine vm.VM
+	facts any
+	fuel  int // steps left to all evaluations
+	steps int // steps left to the present one
+	roots map[*operation]any
+	lists map[*List][]any // those that are the same for all subjects
+	run   run             // the present evaluation
 }
 
-const (
-	maxSteps     = 100_000
-	memoryBudget = 100_000 // elements of lists that one evaluation may make
-	lightWork    = 5_000   // steps after which a machine has grown too large to keep
-)
+const maxSteps = 100_000
 
 // ErrSteps is the error of an evaluation that took too many steps.
 var ErrSteps = errors.New("the rule takes too many steps, expected at most 100000 elements and function calls for one evaluation")
@@ -32,13 +25,18 @@ var ErrSteps = errors.New("the rule takes too many steps, expected at most 10000
 // each element of a list and each function call. The facts must not change
 // while the scope is in use.
 func NewScope(facts any, fuel int) *Scope {
-	return &Scope{facts: facts, fuel: fuel, roots: map[*operation]any{}, machine: vm.VM{MemoryBudget: memoryBudget}}
+	return &Scope{facts: facts, fuel: fuel, roots: map[*operation]any{}, lists: map[*List][]any{}}
 }
 
-// begin starts an evaluation.
-func (s *Scope) begin() error {
+// Refuel sets the steps that all further evaluations may take together.
+func (s *Scope) Refuel(steps int) { s.fuel = steps }
+
+// begin starts an evaluation. It ends the one before, whose memory it uses again.
+func (s *Scope) begin(c compiled) (*run, error) {
 	s.steps = maxSteps
-	return s.spend(1)
+	last := &s.run
+	s.run = run{scope: s, compiled: c, stack: last.stack[:0], elements: last.elements[:0], named: last.named[:0]}
+	return &s.run, s.spend(1)
 }
 
 // spend pays for steps.
@@ -57,6 +55,3 @@ func (s *Scope) Spent() bool { return s.fuel < 0 }
 
 // Left is how many steps all evaluations may still take together.
 func (s *Scope) Left() int { return max(s.fuel, 0) }
-
-// renewMachine drops the memory of a machine that has worked hard.
-func (s *Scope) renewMachine() { s.machine = vm.VM{MemoryBudget: memoryBudget} }

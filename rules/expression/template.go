@@ -66,10 +66,10 @@ func (t *Template) Text(s *Scope, system quantity.System) string {
 }
 
 func (c *compiled) print(s *Scope, system quantity.System) string {
-	if err := s.begin(); err != nil {
+	r, err := s.begin(*c)
+	if err != nil {
 		return fmt.Sprintf("(%v)", err)
 	}
-	r := &run{scope: s, compiled: *c}
 	var v result
 	if err := r.guarded(func() { v = c.root.value(r) }); err != nil {
 		return fmt.Sprintf("(%v)", err)

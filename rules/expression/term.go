@@ -1,14 +1,14 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
+import (
+	"slices"
+)
 
-// term is a part of an expression whose names and types are settled. It is done
-// in two ways that must agree: lowered to the machine's own tree, for speed, and
-// evaluated in three-valued logic, to explain.
+// term is a part of an expression whose names and types are settled. Tests lower
+// terms to the tree of the machine of expr too, which must agree with them.
 type term interface {
 	shape() shape
 	span() span
-	lower(l *lowering) ast.Node
 	value(r *run) result
 }
 
@@ -32,6 +32,10 @@ func (p part) shape() shape { return p.kind }
 func (r *run) judge(t term) verdict {
 	if j, ok := t.(judged); ok {
 		return j.judge(r)
+	}
+	if r.plain() {
+		v := t.value(r)
+		return verdict{truth: v.truth(), lacks: v.lacks}
 	}
 	return r.whole(t, func() result { return t.value(r) })
 }
@@ -65,21 +69,13 @@ type literal struct {
 	content any
 }
 
-func (t *literal) lower(*lowering) ast.Node { return &ast.ConstantNode{Value: t.content} }
-func (t *literal) value(*run) result        { return known(t.content) }
+func (t *literal) value(*run) result { return known(t.content) }
 
 // limit is a named figure of the pack.
 type limit struct {
 	part
 	content any // nil when not set
 	unset   *operation
-}
-
-func (t *limit) lower(l *lowering) ast.Node {
-	if t.content == nil {
-		return l.call(t.unset)
-	}
-	return &ast.ConstantNode{Value: t.content}
 }
 
 func (t *limit) value(r *run) result {
@@ -108,17 +104,17 @@ type application struct {
 	function  *function // of the vocabulary; nil for all else
 }
 
-func (t *application) lower(l *lowering) ast.Node { return l.call(t.operation, l.all(t.arguments)...) }
-
 func (t *application) value(r *run) result {
-	values, lacks := r.all(t.arguments...)
+	from := r.frame(t.operation)
+	lacks := r.all(t.arguments)
 	if lacks != nil {
+		r.stack = r.stack[:from]
 		return result{lacks: lacks}
 	}
 	if t.function != nil && r.reads != nil {
-		r.readBy(t.function, values)
+		r.readBy(t.function, r.stack[len(r.stack)-len(t.arguments):])
 	}
-	return r.perform(t, t.operation, values...)
+	return r.done(t, t.operation, from)
 }
 
 // readBy notes what a function of the vocabulary reads.
@@ -139,17 +135,10 @@ type array struct {
 	elements []term
 }
 
-func (t *array) lower(l *lowering) ast.Node {
-	for _, e := range t.elements {
-		if _, ok := e.(*literal); !ok {
-			return &ast.ArrayNode{Nodes: l.all(t.elements)}
-		}
-	}
-	values, _ := (&run{}).all(t.elements...)
-	return &ast.ConstantNode{Value: values}
-}
-
 func (t *array) value(r *run) result {
-	values, lacks := r.all(t.elements...)
+	from := len(r.stack)
+	lacks := r.all(t.elements)
+	values := slices.Clone(r.stack[from:])
+	r.stack = r.stack[:from]
 	return unless(lacks, values)
 }

@@ -1,7 +1,5 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
-
 // chain is a way to a key over others, any of which may be left out.
 type chain struct {
 	from term // a root, which may be left out, or anything that is no key
@@ -51,29 +49,6 @@ func (c chain) start(r *run) result {
 	return c.from.value(r)
 }
 
-func (c chain) lower(l *lowering) ast.Node {
-	if root, ok := c.from.(*root); ok {
-		return l.call(root.get)
-	}
-	return c.from.lower(l)
-}
-
-// given asks whether the chain leads to a value, from where it starts.
-func (c chain) given() *operation {
-	return &operation{name: "known", result: truthShape, call: func(args ...any) (any, error) {
-		_, ok := c.follow(args[0], nil)
-		return ok, nil
-	}}
-}
-
-// read gives the value that the chain leads to.
-func (c chain) read(kind shape) *operation {
-	return &operation{name: "read", result: kind, call: func(args ...any) (any, error) {
-		v, _ := c.follow(args[0], nil)
-		return v, nil
-	}}
-}
-
 // walk follows the chain in an evaluation and notes what it reads.
 func (c chain) walk(r *run) (value any, ok bool, lacks *pile[lack]) {
 	start := c.start(r)
@@ -94,8 +69,6 @@ type knownTest struct {
 	chain chain
 }
 
-func (t *knownTest) lower(l *lowering) ast.Node { return l.call(t.chain.given(), t.chain.lower(l)) }
-
 func (t *knownTest) value(r *run) result {
 	_, ok, lacks := t.chain.walk(r)
 	return unless(lacks, ok)
@@ -107,22 +80,6 @@ type fallback struct {
 	part
 	chains []chain
 	other  term
-}
-
-func (t *fallback) lower(l *lowering) ast.Node {
-	node := t.other.lower(l)
-	for i := len(t.chains) - 1; i >= 0; i-- {
-		node = l.first(t.chains[i], t.kind, node)
-	}
-	return node
-}
-
-// first reads the start of a chain once, under a name that no pack can use.
-func (l *lowering) first(c chain, kind shape, other ast.Node) ast.Node {
-	name := l.temporary()
-	start := func() ast.Node { return &ast.IdentifierNode{Value: name} }
-	choice := &ast.ConditionalNode{Ternary: true, Cond: l.call(c.given(), start()), Exp1: l.call(c.read(kind), start()), Exp2: other}
-	return l.typed(&ast.VariableDeclaratorNode{Name: name, Value: c.lower(l), Expr: choice}, kind)
 }
 
 func (t *fallback) value(r *run) result {

@@ -2,8 +2,6 @@ package expression
 
 import (
 	"strings"
-
-	"github.com/expr-lang/expr/ast"
 )
 
 // comparison is an operator between two values whose result is true or false.
@@ -15,14 +13,10 @@ type comparison struct {
 	operation   *operation
 }
 
-func (t *comparison) lower(l *lowering) ast.Node {
-	return l.call(t.operation, t.left.lower(l), t.right.lower(l))
-}
-
 func (t *comparison) value(r *run) result { return t.judge(r).result() }
 
 func (t *comparison) judge(r *run) verdict {
-	if !r.explaining && r.reads == nil {
+	if r.plain() {
 		_, _, outcome := t.sides(r)
 		return verdict{truth: outcome.truth(), lacks: outcome.lacks}
 	}

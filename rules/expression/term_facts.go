@@ -1,15 +1,12 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
-
 // root is a part of the facts. Its pointer may be nil: a part left out.
 type root struct {
 	part
 	get, need *operation // get may give nil; need makes that an error
 }
 
-func (t *root) lower(l *lowering) ast.Node { return l.call(t.need) }
-func (t *root) value(r *run) result        { return r.perform(t, t.need) }
+func (t *root) value(r *run) result { return r.perform(t, t.need) }
 
 // field is a key of a thing.
 type field struct {
@@ -18,8 +15,6 @@ type field struct {
 	member *member
 	read   *operation
 }
-
-func (t *field) lower(l *lowering) ast.Node { return l.call(t.read, t.of.lower(l)) }
 
 func (t *field) value(r *run) result {
 	of := t.of.value(r)

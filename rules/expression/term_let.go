@@ -1,7 +1,5 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
-
 // binding is `let name = definition; body`.
 type binding struct {
 	part
@@ -18,10 +16,6 @@ type named struct {
 	value    *result
 	verdicts [2]*verdict // without and with its comparisons
 	reads    *pile[Read]
-}
-
-func (t *binding) lower(l *lowering) ast.Node {
-	return l.typed(&ast.VariableDeclaratorNode{Name: t.name, Value: t.definition.lower(l), Expr: t.body.lower(l)}, t.kind)
 }
 
 func (t *binding) value(r *run) result {
@@ -46,8 +40,6 @@ type variable struct {
 	part
 	binding *binding
 }
-
-func (t *variable) lower(*lowering) ast.Node { return &ast.IdentifierNode{Value: t.binding.name} }
 
 func (t *variable) value(r *run) result {
 	if t.kind.class == truthClass {

@@ -1,7 +1,5 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
-
 // junction is `and` or `or`.
 type junction struct {
 	part
@@ -9,20 +7,32 @@ type junction struct {
 	sides   [2]term
 }
 
-func (t *junction) lower(l *lowering) ast.Node {
-	word := "and"
-	if t.decides == True {
-		word = "or"
-	}
-	return l.typed(&ast.BinaryNode{Operator: word, Left: t.sides[0].lower(l), Right: t.sides[1].lower(l)}, truthShape)
-}
-
 func (t *junction) value(r *run) result {
 	return r.plainly(func() result { return t.judge(r).result() })
 }
 
 func (t *junction) judge(r *run) verdict {
-	return decide(t.decides, []verdict{r.judge(t.sides[0]), r.judge(t.sides[1])})
+	left := r.judge(t.sides[0])
+	if left.truth == t.decides && r.plain() {
+		return left
+	}
+	right := r.judge(t.sides[1])
+	if r.plain() {
+		return settle(t.decides, left, right)
+	}
+	return decide(t.decides, []verdict{left, right})
+}
+
+// settle joins two verdicts that nobody asks the reasons of, the first of which
+// decides nothing: what is unknown stays so unless the second decides.
+func settle(decides Truth, first, second verdict) verdict {
+	switch {
+	case second.truth == decides || first.truth != Unknown:
+		return second
+	case second.truth != Unknown:
+		return first
+	}
+	return verdict{truth: Unknown, lacks: together(first.lacks, second.lacks)}
 }
 
 // decide joins verdicts by `and` (decides is False) or `or` (True). What
@@ -71,10 +81,6 @@ type negation struct {
 	of term
 }
 
-func (t *negation) lower(l *lowering) ast.Node {
-	return l.typed(&ast.UnaryNode{Operator: "not", Node: t.of.lower(l)}, truthShape)
-}
-
 func (t *negation) value(r *run) result {
 	return r.plainly(func() result { return t.judge(r).result() })
 }
@@ -88,10 +94,6 @@ func (t *negation) judge(r *run) verdict {
 type choice struct {
 	part
 	condition, yes, no term
-}
-
-func (t *choice) lower(l *lowering) ast.Node {
-	return l.typed(&ast.ConditionalNode{Ternary: true, Cond: t.condition.lower(l), Exp1: t.yes.lower(l), Exp2: t.no.lower(l)}, t.kind)
 }
 
 func (t *choice) value(r *run) result {

@@ -1,7 +1,5 @@
 package expression
 
-import "github.com/expr-lang/expr/ast"
-
 // loop asks or does the same for every element of a list.
 type loop struct {
 	part
@@ -17,25 +15,11 @@ type elementTerm struct {
 	depth int
 }
 
-func (t *elementTerm) lower(*lowering) ast.Node { return &ast.PointerNode{} }
-func (t *elementTerm) value(r *run) result      { return known(r.elements[t.depth]) }
+func (t *elementTerm) value(r *run) result { return known(r.elements[t.depth]) }
 
-func (t *loop) lower(l *lowering) ast.Node {
-	node := l.typed(&ast.BuiltinNode{Name: t.name, Arguments: []ast.Node{t.list.lower(l), l.step(t.body.lower(l))}}, t.kind)
-	if t.name == "count" {
-		return l.call(toNumber, node)
-	}
-	return node
-}
-
-// toNumber brings the machine's count to the only kind of number there is.
-var toNumber = &operation{name: "number", result: numberShape, call: func(args ...any) (any, error) {
-	return float64(args[0].(int)), nil
-}}
-
-// elements runs f for every element. The lacks and reads are those of the list
-// itself.
-func (t *loop) elements(r *run, f func(element any)) (*pile[lack], *pile[Read]) {
+// elements runs f for every element while it says to go on. The lacks and reads are
+// those of the list itself.
+func (t *loop) elements(r *run, f func(element any) (on bool)) (*pile[lack], *pile[Read]) {
 	var list result
 	reads := r.apart(func() { list = t.list.value(r) })
 	if list.lacks != nil {
@@ -47,8 +31,11 @@ func (t *loop) elements(r *run, f func(element any)) (*pile[lack], *pile[Read]) 
 			panic(stopped{err})
 		}
 		r.elements[t.depth] = element(list.value, i)
-		f(r.elements[t.depth])
+		on := f(r.elements[t.depth])
 		r.elements = r.elements[:t.depth+1]
+		if !on {
+			break
+		}
 	}
 	r.elements = r.elements[:t.depth]
 	return nil, reads
@@ -78,9 +65,10 @@ func (t *loop) value(r *run) result {
 func (t *loop) mapped(r *run) result {
 	values := []any{}
 	var lacks []*pile[lack]
-	ofList, _ := t.elements(r, func(any) {
+	ofList, _ := t.elements(r, func(any) bool {
 		v := t.body.value(r)
 		values, lacks = append(values, v.value), append(lacks, v.lacks)
+		return true
 	})
 	return unless(together(append(lacks, ofList)...), values)
 }
@@ -90,7 +78,7 @@ func (t *loop) mapped(r *run) result {
 func (t *loop) sort(r *run) (yes []any, unknown int, lacks *pile[lack]) {
 	yes = []any{}
 	var all []*pile[lack]
-	ofList, _ := t.elements(r, func(element any) {
+	ofList, _ := t.elements(r, func(element any) bool {
 		v := r.plainly(func() result { return r.judge(t.body).result() })
 		switch {
 		case v.lacks != nil:
@@ -99,6 +87,7 @@ func (t *loop) sort(r *run) (yes []any, unknown int, lacks *pile[lack]) {
 		case v.value.(bool):
 			yes = append(yes, element)
 		}
+		return true
 	})
 	return yes, unknown, together(append(all, ofList)...)
 }
@@ -113,15 +102,47 @@ func (t *loop) judge(r *run) verdict {
 	if t.name == "all" {
 		decides = False
 	}
-	var of []verdict
-	lacks, reads := t.elements(r, func(any) { of = append(of, r.judge(t.body)) })
-	if lacks != nil || len(of) == 0 {
-		return r.whole(t, func() result { return unless(lacks, t.name != "any") })
+	v, ok := t.joined(r, decides)
+	if !ok {
+		return r.whole(t, func() result { return unless(v.lacks, t.name != "any") })
 	}
-	v := decide(decides, of)
-	v.reads = together(reads, v.reads)
 	if t.name == "none" {
 		return v.reversed()
 	}
 	return v
+}
+
+// joined is the verdict of all elements together; ok is false where the list has
+// none, or is not known.
+func (t *loop) joined(r *run, decides Truth) (v verdict, ok bool) {
+	if r.plain() {
+		return t.settled(r, decides)
+	}
+	var of []verdict
+	lacks, reads := t.elements(r, func(any) bool { of = append(of, r.judge(t.body)); return true })
+	if lacks != nil || len(of) == 0 {
+		return verdict{lacks: lacks}, false
+	}
+	v = decide(decides, of)
+	v.reads = together(reads, v.reads)
+	return v, true
+}
+
+// settled is joined without reasons, and goes no further than it must.
+func (t *loop) settled(r *run, decides Truth) (v verdict, ok bool) {
+	var unknown []*pile[lack]
+	lacks, _ := t.elements(r, func(any) bool {
+		v, ok = r.judge(t.body), true
+		if v.truth == Unknown {
+			unknown = append(unknown, v.lacks)
+		}
+		return v.truth != decides
+	})
+	if ok && v.truth != decides && len(unknown) > 0 {
+		v = verdict{truth: Unknown, lacks: together(unknown...)}
+	}
+	if !ok {
+		v.lacks = lacks
+	}
+	return v, ok
 }

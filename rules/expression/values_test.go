@@ -4,7 +4,6 @@ import (
 	"errors"
 	"testing"
 
-	"github.com/expr-lang/expr/vm"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -17,13 +16,11 @@ func evaluate(t testing.TB, text string) result {
 	c, err := newLanguage(t).compile(text, ruleNames())
 	require.NoError(t, err, text)
 	s := newScope(t)
-	require.NoError(t, s.begin())
+	r, err := s.begin(c)
+	require.NoError(t, err)
 	var v result
-	r := &run{scope: s, compiled: c}
 	require.NoError(t, r.guarded(func() { v = c.root.value(r) }), text)
-	fast, err := program(c.root)
-	require.NoError(t, err, text)
-	out, err := (&vm.VM{}).Run(fast, s)
+	out, err := byMachine(t, c, s)
 	if err == nil {
 		require.Nil(t, v.lacks, text)
 		require.Equal(t, v.value, out, text)
