@@ -18,6 +18,10 @@ const (
 // a tenth.
 const mostWork = 480_000
 
+// mostTold bounds the steps that reasons take which only full reports show: those
+// of what passes or does not apply. Beyond it, a design is told outcomes alone.
+const mostTold = 150_000
+
 // What is counted as work, as it takes time: a judgement with what it tells, and a
 // step. It is the same however much of a judgement is recorded.
 const (

@@ -46,8 +46,8 @@ func (c *Compiled) AskFor(f *facts.Facts, t Telling) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), budget: budgetOf(f), telling: t, lists: make([][]any, len(c.each))}
-	r.scope = expression.NewScope(f, r.steps())
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), facts: f, scope: f.Scope, budget: budgetOf(f), telling: t}
+	r.scope.Refuel(r.steps())
 	r.over(nil)
 	f.Work += r.work()
 	if r.cut != "" {
@@ -95,8 +95,8 @@ func units(d *design.Design, t Topic) quantity.System {
 type run struct {
 	rule  *Compiled
 	units quantity.System
+	facts *facts.Facts
 	scope *expression.Scope // of all subjects: its steps are those of the rule
-	lists [][]any           // those that are the same for all subjects; nil: not asked for yet
 	found []Judgement
 	cut   string // why not all subjects were judged
 
@@ -112,41 +112,19 @@ func (r *run) over(bound []any) {
 		r.one(bound)
 		return
 	}
-	items, err := r.items(len(bound))
+	items, err := r.rule.each[len(bound)].list.Items(r.scope)
 	if err != nil {
 		r.add(r.unknown(bound, err))
 		return
 	}
-	r.room(len(bound), len(items))
+	if len(bound) == len(r.rule.each)-1 {
+		r.found = slices.Grow(r.found, min(len(items), mostTuples))
+	}
 	for _, item := range items {
 		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
 			return
 		}
 	}
-}
-
-// room makes room for the judgements of the items of the last name.
-func (r *run) room(name, items int) {
-	if name == len(r.rule.each)-1 && cap(r.found)-len(r.found) < items {
-		tuples := min(items, mostTuples)
-		for _, list := range r.lists[:name] {
-			tuples = min(tuples*max(1, len(list)), mostTuples)
-		}
-		r.found = slices.Grow(r.found, tuples)
-	}
-}
-
-// items gives the things of one name of the rule.
-func (r *run) items(name int) ([]any, error) {
-	list := r.rule.each[name].list
-	if r.lists[name] != nil {
-		return r.lists[name], nil
-	}
-	items, err := list.Items(r.scope)
-	if list.Fixed() {
-		r.lists[name] = items
-	}
-	return items, err
 }
 
 // unknown is the judgement of a list that cannot be told.
@@ -159,17 +137,17 @@ func (r *run) unknown(bound []any, err error) Judgement {
 // only where `require` does not hold anyway.
 func (r *run) judge(bound []any) Judgement {
 	j := Judgement{Subjects: bound}
-	scope := r.scope
+	j.When.Truth = expression.True
 	if r.rule.when != nil {
-		j.When = explain(r.rule.when, scope, r.telling >= Requirements, r.telling >= Requirements)
+		j.When = r.truth(r.rule.when)
+		j.When = r.reasons(r.rule.when, j.When, j.When.Truth == expression.Unknown, r.telling < Requirements)
 		if j.When.Truth == expression.False {
 			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
 			return j
 		}
-	} else {
-		j.When.Truth = expression.True
 	}
-	j.Require = explain(r.rule.require, scope, r.telling >= Problems, false)
+	j.Require = r.truth(r.rule.require)
+	j.Require = r.reasons(r.rule.require, j.Require, j.Require.Truth != expression.True, r.telling < Problems)
 	switch {
 	case j.Require.Truth == expression.True:
 		j.Outcome = Pass
@@ -178,22 +156,44 @@ func (r *run) judge(bound []any) Judgement {
 	default:
 		e := join(j.When, j.Require)
 		j.Outcome, j.Message, j.Reason = wanting(e), saying(e), reason(e)
-		j.Remedy = r.rule.remedy.Text(scope, r.units)
+		j.Remedy = r.rule.remedy.Text(r.scope, r.units)
 	}
 	return j
 }
 
-// explain turns an evaluation that had to stop into an unknown: a person must
-// judge what the program could not. Where it is met, or not met, may be clear
-// without reasons.
-func explain(c *expression.Condition, scope *expression.Scope, met, unmet bool) expression.Explanation {
-	e, err := c.ExplainUnless(scope, func(t expression.Truth) bool {
-		return t == expression.True && met || t == expression.False && unmet
-	})
+// truth evaluates a condition. An evaluation that had to stop is unknown: a person
+// must judge what the program could not.
+func (r *run) truth(c *expression.Condition) expression.Explanation {
+	truth, err := c.Truth(r.scope)
 	if err != nil {
 		return unknown(err)
 	}
-	return e
+	return expression.Explanation{Truth: truth}
+}
+
+// reasons adds its reasons to the truth of a condition: always, or where this
+// telling wants them. The latter take no steps from the rule, so that outcomes do
+// not depend on what is told, and are left out when there are too many.
+func (r *run) reasons(c *expression.Condition, truth expression.Explanation, always, wanted bool) expression.Explanation {
+	steps := r.scope.Left()
+	if !always {
+		if steps = mostTold - r.facts.Told; !wanted || steps <= 0 {
+			return truth
+		}
+		defer r.scope.Refuel(r.scope.Left())
+		r.scope.Refuel(steps)
+	}
+	e, err := c.Explain(r.scope)
+	if !always {
+		r.facts.Told += steps - r.scope.Left()
+	}
+	switch {
+	case err == nil:
+		return e
+	case truth.Truth == expression.Unknown:
+		return unknown(err)
+	}
+	return truth
 }
 
 func unknown(err error) expression.Explanation {
@@ -226,7 +226,7 @@ func (r *run) fail(j *Judgement) {
 // leaves tells whether the rule leaves this failure to a person: its judge_when
 // holds. Where that is not known, the failure stands.
 func (r *run) leaves() bool {
-	return r.rule.judging != nil && explain(r.rule.judging, r.scope, true, true).Truth == expression.True
+	return r.rule.judging != nil && r.truth(r.rule.judging).Truth == expression.True
 }
 
 // join adds what an unknown condition and an unknown requirement lack.

@@ -6,6 +6,7 @@ package facts
 import (
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/site"
+	"github.com/ventlint/ventlint/rules/expression"
 )
 
 // Facts is one design with its computed values, each worked out once. It is for
@@ -13,7 +14,9 @@ import (
 type Facts struct {
 	Design *design.Design
 	Site   *site.Site
-	Work   int // that judging the design has taken so far, as the judge counts it
+	Work   int               // that judging the design has taken so far, as the judge counts it
+	Told   int               // steps that reasons have taken which only full reports show
+	Scope  *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
 
 	computed map[string]any // results of lines
 	joined   *joints        // nil until they are asked for
@@ -23,7 +26,9 @@ type Facts struct {
 
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
-	return &Facts{Design: d, Site: site.New(d), computed: map[string]any{}, strings: map[[2]design.Placed]site.Measurement{}}
+	f := &Facts{Design: d, Site: site.New(d), computed: map[string]any{}, strings: map[[2]design.Placed]site.Measurement{}}
+	f.Scope = expression.NewScope(f, 0)
+	return f
 }
 
 func (f *Facts) openings(kind design.OpeningKind) []*design.Opening {
