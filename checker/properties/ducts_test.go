@@ -9,19 +9,25 @@ import (
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// function is one that rules call.
-func function[F any](name string) F {
+// function is one that rules call, about a side of a ventilator.
+func function[R any](name string) func(*facts.Facts, *design.Ventilator, facts.SideWord) (R, error) {
 	for _, f := range facts.Vocabulary().Functions {
 		if f.Name == name {
-			return f.Call.(F)
+			return func(about *facts.Facts, u *design.Ventilator, side facts.SideWord) (r R, err error) {
+				v, err := f.Call.Do(about, u, side)
+				if err == nil {
+					r = v.(R)
+				}
+				return r, err
+			}
 		}
 	}
 	panic("rules have no function " + name)
 }
 
 var (
-	externalLoss = function[func(*facts.Facts, *design.Ventilator, facts.SideWord) (q.Pressure, error)]("external_loss")
-	delivered    = function[func(*facts.Facts, *design.Ventilator, facts.SideWord) (q.Flow, error)]("delivered")
+	externalLoss = function[q.Pressure]("external_loss")
+	delivered    = function[q.Flow]("delivered")
 )
 
 // moreLoss: more length, another elbow, less diameter and more flow never lose less

@@ -10,6 +10,9 @@ type Call struct {
 	do    func(facts any, in []any) (any, error)
 }
 
+// Do calls the function.
+func (c Call) Do(facts any, in ...any) (any, error) { return c.do(facts, in) }
+
 // Call0 makes a call of a function that takes the facts alone.
 func Call0[F, R any](f func(F) (R, error)) Call {
 	return Call{nil, reflect.TypeFor[R](), func(facts any, _ []any) (any, error) {

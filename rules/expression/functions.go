@@ -61,7 +61,7 @@ func caller(f Function, convert converter) func(args ...any) (any, error) {
 		if err := scope.spend(1); err != nil {
 			return nil, err
 		}
-		v, err := f.Call.do(scope.facts, args[1:])
+		v, err := f.Call.Do(scope.facts, args[1:]...)
 		switch {
 		case err != nil:
 			return nil, err
