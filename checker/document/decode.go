@@ -20,7 +20,8 @@ type Unmarshaler interface{ UnmarshalTOML(value any) error }
 // only those words. What has a mistake keeps its zero value.
 func (t *Tree) Decode(into any) []Problem {
 	d := &decoder{tree: t}
-	d.value(t.root, reflect.ValueOf(into).Elem())
+	v := reflect.ValueOf(into).Elem()
+	d.value(t.root, v, shapeOf(v.Type()))
 	return Limit(d.problems)
 }
 
@@ -39,45 +40,43 @@ func (d *decoder) add(at span, path, hint, message string) {
 	}
 }
 
-var unmarshalerType = reflect.TypeFor[Unmarshaler]()
-
 // value decodes a node into v. It tells whether v got a value; the value may
 // still have mistakes inside, which were reported.
-func (d *decoder) value(n *node, v reflect.Value) bool {
+func (d *decoder) value(n *node, v reflect.Value, s *shape) bool {
 	switch {
-	case v.Kind() == reflect.Pointer:
-		return d.pointer(n, v)
-	case traitsOf(v.Type()).unmarshals:
-		return d.unmarshal(n, v)
+	case s.kind == reflect.Pointer:
+		return d.pointer(n, v, s)
+	case s.unmarshals:
+		return d.unmarshal(n, v, s)
 	}
-	switch v.Kind() {
+	switch s.kind {
 	case reflect.Struct:
-		return d.structure(n, v)
+		return d.structure(n, v, s)
 	case reflect.Map:
-		return d.mapping(n, v)
+		return d.mapping(n, v, s)
 	case reflect.Slice:
-		return d.list(n, v)
+		return d.list(n, v, s)
 	case reflect.Interface:
 		return d.anything(n, v)
 	}
-	return d.scalar(n, v)
+	return d.scalar(n, v, s)
 }
 
-func (d *decoder) pointer(n *node, v reflect.Value) bool {
-	to := reflect.New(v.Type().Elem())
-	if !d.value(n, to.Elem()) {
+func (d *decoder) pointer(n *node, v reflect.Value, s *shape) bool {
+	to := reflect.New(s.of.typ)
+	if !d.value(n, to.Elem(), s.of) {
 		return false
 	}
 	v.Set(to)
 	return true
 }
 
-func (d *decoder) unmarshal(n *node, v reflect.Value) bool {
+func (d *decoder) unmarshal(n *node, v reflect.Value, s *shape) bool {
 	if !d.finite(n) {
 		return false
 	}
-	if v.Kind() == reflect.Struct {
-		d.refer(n, v)
+	if s.kind == reflect.Struct {
+		d.refer(n, v, s.fields())
 	}
 	err := v.Addr().Interface().(Unmarshaler).UnmarshalTOML(n.generic())
 	if err == nil {
@@ -99,32 +98,36 @@ func (d *decoder) anything(n *node, v reflect.Value) bool {
 }
 
 // list decodes an array. Elements of the wrong type are left out.
-func (d *decoder) list(n *node, v reflect.Value) bool {
+func (d *decoder) list(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != array {
-		return d.wrong(n, v.Type())
+		return d.wrong(n, s.typ)
 	}
-	list := reflect.MakeSlice(v.Type(), 0, len(n.children))
+	list, good := reflect.MakeSlice(s.typ, len(n.children), len(n.children)), 0
 	for _, c := range n.children {
-		element := reflect.New(v.Type().Elem()).Elem()
-		if d.value(c, element) {
-			list = reflect.Append(list, element)
+		element := list.Index(good)
+		if d.value(c, element, s.of) {
+			good++
+		} else {
+			element.SetZero()
 		}
 	}
-	v.Set(list)
+	v.Set(list.Slice(0, good))
 	return true
 }
 
 // mapping decodes a table into a map from its keys.
-func (d *decoder) mapping(n *node, v reflect.Value) bool {
+func (d *decoder) mapping(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != table {
-		return d.wrong(n, v.Type())
+		return d.wrong(n, s.typ)
 	}
-	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.children)))
+	values := reflect.MakeMapWithSize(s.typ, len(n.children))
+	element := reflect.New(s.of.typ).Elem()
 	for _, c := range n.children {
-		element := reflect.New(v.Type().Elem()).Elem()
-		if d.value(c, element) {
-			v.SetMapIndex(reflect.ValueOf(c.name).Convert(v.Type().Key()), element)
+		if d.value(c, element, s.of) {
+			values.SetMapIndex(reflect.ValueOf(c.name).Convert(s.typ.Key()), element)
 		}
+		element.SetZero()
 	}
+	v.Set(values)
 	return true
 }

@@ -7,10 +7,10 @@ import (
 )
 
 // scalar decodes text, numbers and truth values.
-func (d *decoder) scalar(n *node, v reflect.Value) bool {
-	switch v.Kind() {
+func (d *decoder) scalar(n *node, v reflect.Value, s *shape) bool {
+	switch s.kind {
 	case reflect.String:
-		return d.word(n, v)
+		return d.word(n, v, s)
 	case reflect.Bool:
 		if n.kind == truth {
 			v.SetBool(n.value.(bool))
@@ -24,22 +24,22 @@ func (d *decoder) scalar(n *node, v reflect.Value) bool {
 	case reflect.Float64:
 		return d.number(n, v)
 	default:
-		panic("document: no decoding into " + v.Type().String())
+		panic("document: no decoding into " + s.typ.String())
 	}
-	return d.wrong(n, v.Type())
+	return d.wrong(n, s.typ)
 }
 
-func (d *decoder) word(n *node, v reflect.Value) bool {
+func (d *decoder) word(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != text {
-		return d.wrong(n, v.Type())
+		return d.wrong(n, s.typ)
 	}
 	word := n.value.(string)
-	if allowed := valuesOf(v.Type()); allowed != nil && !slices.Contains(allowed, word) {
+	if s.words != nil && !slices.Contains(s.words, word) {
 		hint := ""
-		if near := Near(word, allowed); near != "" {
+		if near := Near(word, s.words); near != "" {
 			hint = meant(near)
 		}
-		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(word), words(allowed))
+		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(word), words(s.words))
 		return false
 	}
 	v.SetString(word)

@@ -41,7 +41,7 @@ func (d *decoder) shown(n *node) string {
 
 // expected says what a type takes.
 func expected(t reflect.Type) string {
-	if allowed := valuesOf(t); allowed != nil {
+	if allowed := wordsOf(t); allowed != nil {
 		return "one of " + words(allowed)
 	}
 	switch t.Kind() {
@@ -71,7 +71,7 @@ func (d *decoder) wrongHint(n *node, want reflect.Type) string {
 		return fmt.Sprintf("write [%s]", d.shown(n))
 	case want.Kind() == reflect.Struct && n.origin == repeated:
 		return fmt.Sprintf("write [%s] once", n.name)
-	case want.Kind() == reflect.String && n.value != nil && valuesOf(want) == nil:
+	case want.Kind() == reflect.String && n.value != nil && wordsOf(want) == nil:
 		return fmt.Sprintf("write %q", plain)
 	case n.kind == text && unquoted(plain, want.Kind()):
 		return fmt.Sprintf("write %.64s without quotes", plain)
