@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // typed turns what drawings and word processors write into what a keyboard
 // has: prime and curly marks, the minus sign, vulgar fractions.
@@ -12,7 +15,23 @@ var typed = strings.NewReplacer(
 
 // clean gives the text in plain characters with single blanks.
 func clean(text string) string {
+	if isClean(text) {
+		return text
+	}
 	return strings.Join(strings.Fields(typed.Replace(text)), " ")
+}
+
+// isClean tells whether cleaning would change nothing, as with most texts.
+func isClean(text string) bool {
+	before := byte(' ')
+	for i := range len(text) {
+		c := text[i]
+		if c < ' ' || c >= utf8.RuneSelf || c == before && (c == ' ' || c == '\'') {
+			return false
+		}
+		before = c
+	}
+	return before != ' '
 }
 
 // startsNumber tells whether s starts as a number does: "5" or ".5".

@@ -2,18 +2,20 @@ package quantity
 
 import (
 	"math"
-	"regexp"
+	"strings"
 )
 
-// afterFeet is what follows a number of feet when inches come next: a blank, or
+// afterFeet is what may stand between a number of feet and the inches: a blank, or
 // the hyphen of drawings, or nothing after a foot mark.
-var afterFeet = regexp.MustCompile(`^(?:' ?|'-|' - |ft |ft-|ft - )(\.?[0-9].*)$`)
+var afterFeet = [...]string{"ft ", "ft-", "ft - ", "'", "' ", "'-", "' - "}
 
 // cutFeet gives the inches in `ft 4 in`, `' 4"` or `'-4"`; ok is false unless a
 // number follows the feet.
 func cutFeet(rest string) (inches string, ok bool) {
-	if parts := afterFeet.FindStringSubmatch(rest); parts != nil {
-		return parts[1], true
+	for _, between := range afterFeet {
+		if inches, ok := strings.CutPrefix(rest, between); ok && startsNumber(inches) {
+			return inches, true
+		}
 	}
 	return "", false
 }

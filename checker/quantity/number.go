@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // largest is far beyond any figure of a dwelling, and far below overflow.
@@ -19,9 +20,9 @@ type number struct {
 
 // scanNumber cuts an unsigned number off the start of s.
 func scanNumber(s string) (number, string, *slip) {
-	if m := fractionText.FindStringSubmatch(s); m != nil {
-		n, wrong := fraction(m)
-		return n, strings.TrimSpace(s[len(m[0]):]), wrong
+	if f, after, ok := cutFraction(s); ok {
+		n, wrong := f.number(s[:len(s)-len(after)])
+		return n, strings.TrimSpace(after), wrong
 	}
 	text, rest, wrong := scanDecimal(s)
 	if wrong != nil {
@@ -38,12 +39,6 @@ func decimalValue(text string) (float64, *slip) {
 	}
 	return value, nil
 }
-
-var (
-	exponent  = regexp.MustCompile(`^[eE][+-]?[0-9]`)
-	prefixed  = regexp.MustCompile(`^[xXbBoO][0-9a-fA-F]`)
-	notFinite = regexp.MustCompile(`^(?i:nan|inf|∞)`)
-)
 
 // scanDecimal cuts "12", "12.5" or ".5" off, and refuses spellings of numbers
 // that could be misread.
@@ -65,18 +60,37 @@ func scanDecimal(s string) (text, rest string, wrong *slip) {
 		return "", "", commaSlip(s)
 	case strings.HasPrefix(after, "_"):
 		return "", "", slipf("has a separator in its number").instead(strings.ReplaceAll(s, "_", ""))
-	case exponent.MatchString(after):
+	case startsExponent(after):
 		return "", "", slipf("has an exponent (write the number out)")
-	case text == "0" && prefixed.MatchString(after):
+	case text == "0" && startsPrefixed(after):
 		return "", "", slipf("is not a decimal number")
 	}
 	return text, after, nil
 }
 
+// startsExponent tells whether s starts as "e5" or "E-5" does.
+func startsExponent(s string) bool {
+	if s == "" || s[0] != 'e' && s[0] != 'E' {
+		return false
+	}
+	s = s[1:]
+	if s != "" && (s[0] == '+' || s[0] == '-') {
+		s = s[1:]
+	}
+	power, _ := digits(s)
+	return power != ""
+}
+
+// startsPrefixed tells whether s starts as "x1F" or "b1" does, which programmers
+// write after a zero.
+func startsPrefixed(s string) bool {
+	return len(s) > 1 && strings.IndexByte("xXbBoO", s[0]) >= 0 && strings.IndexByte("0123456789abcdefABCDEF", s[1]) >= 0
+}
+
 // noNumber says why s has no number at its start.
 func noNumber(s string) *slip {
 	switch {
-	case notFinite.MatchString(s):
+	case notFinite().MatchString(s):
 		return slipf("is not a finite number")
 	case unitBySymbol[s] != nil:
 		return slipf("has no number before its unit")
@@ -84,23 +98,30 @@ func noNumber(s string) *slip {
 	return slipf("does not begin with a number")
 }
 
+// The patterns that mistakes are told from.
 var (
-	numeral   = regexp.MustCompile(`^[0-9.,]*[0-9]`)
-	thousands = regexp.MustCompile(`^[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?$`)
+	notFinite = pattern(`^(?i:nan|inf|∞)`)
+	numeral   = pattern(`^[0-9.,]*[0-9]`)
+	thousands = pattern(`^[1-9][0-9]{0,2}(,[0-9]{3})+(\.[0-9]+)?$`)
 )
+
+// pattern compiles a pattern when it is first asked for.
+func pattern(text string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(text) })
+}
 
 // commaSlip says how to write a number that has a comma, which is a decimal
 // sign to some readers and a separator of thousands to others.
 func commaSlip(s string) *slip {
-	written := numeral.FindString(s)
+	written := numeral().FindString(s)
 	joined := strings.ReplaceAll(s, ",", "")
 	pointed := strings.ReplaceAll(s, ",", ".")
 	single := strings.Count(written, ",") == 1 && !strings.Contains(written, ".")
 	wrong := slipf("has a comma in its number")
 	switch {
-	case thousands.MatchString(written) && single:
+	case thousands().MatchString(written) && single:
 		return wrong.instead(joined, pointed)
-	case thousands.MatchString(written):
+	case thousands().MatchString(written):
 		return wrong.instead(joined)
 	case single:
 		return wrong.instead(pointed)
@@ -108,17 +129,32 @@ func commaSlip(s string) *slip {
 	return wrong
 }
 
-// fractionText is "3/8", "4 3/8" or "4-3/8", as drawings write inches.
-var fractionText = regexp.MustCompile(`^(?:([0-9]+)[ -])?([0-9]+)/([0-9]+)`)
+// fraction is "3/8", "4 3/8" or "4-3/8", as drawings write inches.
+type fraction struct{ whole, top, bottom string }
 
-// fraction reads the parts of fractionText.
-func fraction(parts []string) (number, *slip) {
+// cutFraction cuts a fraction off the start of s.
+func cutFraction(s string) (f fraction, after string, ok bool) {
+	f.top, after = digits(s)
+	if f.top != "" && after != "" && (after[0] == ' ' || after[0] == '-') {
+		f.whole = f.top
+		f.top, after = digits(after[1:])
+	}
+	after, ok = strings.CutPrefix(after, "/")
+	if !ok || f.top == "" {
+		return fraction{}, "", false
+	}
+	f.bottom, after = digits(after)
+	return f, after, f.bottom != ""
+}
+
+// number gives the value of a fraction that is written as text.
+func (f fraction) number(text string) (number, *slip) {
 	var part [3]float64
-	for i, text := range parts[1:] {
-		if text == "" {
+	for i, digits := range []string{f.whole, f.top, f.bottom} {
+		if digits == "" {
 			continue
 		}
-		value, wrong := decimalValue(text)
+		value, wrong := decimalValue(digits)
 		if wrong != nil {
 			return number{}, wrong
 		}
@@ -128,8 +164,8 @@ func fraction(parts []string) (number, *slip) {
 	if bottom == 0 {
 		return number{}, slipf("has a fraction that divides by zero")
 	}
-	if parts[1] != "" && top >= bottom {
-		return number{}, slipf("has a fraction %q that is not less than one", parts[2]+"/"+parts[3])
+	if f.whole != "" && top >= bottom {
+		return number{}, slipf("has a fraction %q that is not less than one", f.top+"/"+f.bottom)
 	}
-	return number{text: parts[0], value: whole + top/bottom, fraction: true}, nil
+	return number{text: text, value: whole + top/bottom, fraction: true}, nil
 }

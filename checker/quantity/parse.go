@@ -77,24 +77,36 @@ func scan(s string, want *kind) (float64, *unit, *slip) {
 	return u.si(sign * n.value), u, nil
 }
 
-var (
-	marks          = map[string]string{"'": "ft", `"`: "in"}
-	takesFractions = map[string]bool{"ft": true, "in": true, "inch": true, "in/ft": true}
-)
+// unmarked is the symbol of a mark that stands for a unit, or the symbol itself.
+func unmarked(symbol string) string {
+	switch symbol {
+	case "'":
+		return "ft"
+	case `"`:
+		return "in"
+	}
+	return symbol
+}
+
+func takesFractions(symbol string) bool {
+	switch symbol {
+	case "ft", "in", "inch", "in/ft":
+		return true
+	}
+	return false
+}
 
 // unitOf finds the unit that follows a number.
 func unitOf(n number, rest string, want *kind) (*unit, *slip) {
 	if rest == "" {
 		return nil, slipf("has no unit")
 	}
-	if symbol, ok := marks[rest]; ok {
-		rest = symbol
-	}
+	rest = unmarked(rest)
 	u := lookup(rest, want)
 	if u == nil {
 		return nil, whyUnknown(n, rest, want)
 	}
-	if n.fraction && !takesFractions[u.Symbol] {
+	if n.fraction && !takesFractions(u.Symbol) {
 		return nil, slipf("has a fraction, which only feet and inches take").instead(decimals(n.value, 4) + " " + u.Symbol)
 	}
 	return u, nil

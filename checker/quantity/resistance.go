@@ -1,16 +1,16 @@
 package quantity
 
-import (
-	"regexp"
-	"strings"
-)
+import "strings"
 
 // marked is insulation as it is marked, "R-8", or nearly so: "R8", "r 8".
-var marked = regexp.MustCompile(`^((?i)R|RSI)([ -]?)([0-9.].*)$`)
+var marked = pattern(`^((?i)R|RSI)([ -]?)([0-9.].*)$`)
 
 // scanMarked reads "R-8" and "RSI-1.4"; the unit is nil if s is neither.
 func scanMarked(s string) (float64, *unit, *slip) {
-	parts := marked.FindStringSubmatch(s)
+	if s[0] != 'R' && s[0] != 'r' {
+		return 0, nil, nil
+	}
+	parts := marked().FindStringSubmatch(s)
 	if parts == nil {
 		return 0, nil, nil
 	}
