@@ -13,13 +13,12 @@ func (c *Compiled) report(key string, err error, e *Effective, report *mistakes)
 	if err == nil {
 		return
 	}
-	place := c.places[key]
+	place := c.place(key)
 	c.reportText(place.ref, key, key, err, e, report)
 }
 
 func (c *Compiled) reportEach(each Each, err error, e *Effective, report *mistakes) {
-	place := c.places["each"]
-	c.reportText(place.ref.Child("each"), each.Name, "each "+each.Name, err, e, report)
+	c.reportText(c.written.ref.Child("each"), each.Name, "each "+each.Name, err, e, report)
 }
 
 func (c *Compiled) reportText(ref document.Ref, key, what string, err error, e *Effective, report *mistakes) {
@@ -31,32 +30,24 @@ func (c *Compiled) reportText(ref document.Ref, key, what string, err error, e *
 		}
 	}
 	path := ref.KeyPath(key)
-	if override, file := c.override(e); file == report.file && c.file(key) != report.file {
+	if override, file := c.override(e); file == report.file && c.place(key).file != report.file {
 		message, hint = fmt.Sprintf("does not fit rule %q, %s: %s", c.ID, what, message), ""
 		report.add(override.At("value"), override.KeyPath("value"), message, hint)
 		return
 	}
-	report.in(c.file(key), func(m *mistakes) {
+	report.in(c.place(key).file, func(m *mistakes) {
 		m.add(at, path, fmt.Sprintf("rule %q, %s: %s", c.ID, what, message), hint)
 	})
 }
 
-// file is that in which a text of the rule stands.
-func (c *Compiled) file(key string) string {
-	if place, ok := c.places[key]; ok {
-		return place.file
-	}
-	return c.places["each"].file
-}
-
 // override is the first limit or table of this pack that the rule uses.
 func (c *Compiled) override(e *Effective) (document.Ref, string) {
-	for _, name := range c.uses.limits {
+	for _, name := range c.used().limits {
 		if limit := e.Limits[name]; limit.Pack == e.Head.ID {
 			return limit.Part.Ref, limit.file
 		}
 	}
-	for _, name := range c.uses.tables {
+	for _, name := range c.used().tables {
 		if table := e.Tables[name]; table.Pack == e.Head.ID {
 			return table.Part.Ref, table.file
 		}

@@ -66,7 +66,7 @@ func (e *Effective) switchOff(r *Compiled, c *Change, pack *Pack, report *mistak
 
 // change lays a [[change]] of a pack over the rule.
 func (c *Compiled) change(by *Change, pack *Pack, bases map[string]Owned[*Base], report *mistakes) {
-	c.Given, c.places = maps.Clone(c.Given), maps.Clone(c.places)
+	c.Given, c.changed = maps.Clone(c.Given), maps.Clone(c.changed)
 	l := laying{rule: c, by: by, pack: pack}
 	text(l, "title", &c.Title, by.Title)
 	text(l, "when", &c.When, by.When)
@@ -136,6 +136,9 @@ func lay[T comparable](l laying, key string, to *T, from *T) bool {
 // text is lay for a text whose mistakes have a place.
 func text(l laying, key string, to *string, from *string) {
 	if lay(l, key, to, from) {
-		l.rule.places[key] = origin{l.by.Ref, l.pack.Name}
+		if l.rule.changed == nil {
+			l.rule.changed = map[string]origin{}
+		}
+		l.rule.changed[key] = origin{l.by.Ref, l.pack.Name}
 	}
 }

@@ -55,12 +55,12 @@ func (c *Compiled) means(names expression.Names, pack string) bool {
 			return false
 		}
 	}
-	for _, name := range c.uses.limits {
+	for _, name := range c.used().limits {
 		if names.Limits[name] != c.names.Limits[name] {
 			return false
 		}
 	}
-	for _, name := range c.uses.tables {
+	for _, name := range c.used().tables {
 		if names.Tables[name] != c.names.Tables[name] {
 			return false
 		}
@@ -79,7 +79,6 @@ func (c *Compiled) compile(work *compiling) {
 		c.each = append(c.each, ranged{each.Name, list})
 		c.names.Variables = append(slices.Clip(c.names.Variables), expression.Variable{Name: each.Name, Type: list.Elem()})
 	}
-	c.findUses()
 	c.when, c.judging = nil, nil
 	if c.When != "" {
 		c.when = c.condition("when", c.When, work)

@@ -22,9 +22,10 @@ type Compiled struct {
 
 	ranges  []Each            // as Rule.Each lists them
 	base    string            // default base design of its samples
-	places  map[string]origin // expressions, by key
+	written origin            // where it stands
+	changed map[string]origin // where the texts stand that other packs changed, by key
 	names   expression.Names  // that its conditions were compiled with
-	uses    uses
+	uses    *uses
 	each    []ranged
 	when    *expression.Condition // nil: always
 	require *expression.Condition
@@ -55,19 +56,25 @@ var language = sync.OnceValue(func() *expression.Language {
 })
 
 func newCompiled(r *Rule, pack *Pack, bases map[string]Owned[*Base]) *Compiled {
-	c := &Compiled{Rule: *r, Pack: pack.Head.ID, ranges: r.Each(), base: pack.Head.DefaultBase, Given: map[string]string{}, places: map[string]origin{}}
+	c := &Compiled{Rule: *r, Pack: pack.Head.ID, ranges: r.Each(), base: pack.Head.DefaultBase, Given: map[string]string{}, written: origin{r.Ref, pack.Name}, uses: &uses{}}
 	c.Samples = settled(r.Samples, home{bases, pack.Head.DefaultBase, pack})
 	c.Equivalents = said(r.Equivalents, pack)
-	for _, key := range []string{"when", "require", "judge_when", "says", "remedy", "each"} {
-		c.places[key] = origin{r.Ref, pack.Name}
-	}
 	return c
+}
+
+// place is where a text of the rule stands.
+func (c *Compiled) place(key string) origin {
+	if place, ok := c.changed[key]; ok {
+		return place
+	}
+	return c.written
 }
 
 // inherited is the rule as a pack finds it that extends its pack.
 func (c *Compiled) inherited() *Compiled {
 	clone := *c
 	clone.Reached, clone.Superseded, clone.inheritedSamples = nil, nil, len(c.Samples)
+	clone.uses = &uses{}
 	return &clone
 }
 
@@ -76,14 +83,14 @@ func (c *Compiled) inherited() *Compiled {
 func (c *Compiled) Each() []Each { return c.ranges }
 
 // LimitsUsed names the limits that the rule compares with or prints, sorted.
-func (c *Compiled) LimitsUsed() []string { return c.uses.limits }
+func (c *Compiled) LimitsUsed() []string { return c.used().limits }
 
 // TablesUsed names the tables that the rule looks up, sorted.
-func (c *Compiled) TablesUsed() []string { return c.uses.tables }
+func (c *Compiled) TablesUsed() []string { return c.used().tables }
 
 // Distances names the functions that the rule's conditions measure with on the
 // site, such as "distance" and "rise", sorted.
-func (c *Compiled) Distances() []string { return c.uses.distances }
+func (c *Compiled) Distances() []string { return c.used().distances }
 
 // decisive are the names that an outcome depends on.
 func (c *Compiled) decisive(kind named) []string {

@@ -4,6 +4,8 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"io"
+	"strings"
 )
 
 // Effective is a pack with all it inherits: what a review runs.
@@ -40,7 +42,7 @@ func (e *Effective) sum() string {
 	sum := sha256.New()
 	for _, p := range e.Files {
 		fmt.Fprintf(sum, "%s %d\n", p.Head.ID, len(p.Source))
-		sum.Write(p.Source)
+		io.Copy(sum, struct{ io.Reader }{strings.NewReader(p.Source)}) // by parts: as a whole it would be copied
 	}
 	return hex.EncodeToString(sum.Sum(nil))
 }

@@ -179,7 +179,7 @@ func (e *Effective) addRules(pack *Pack, report *mistakes) {
 		switch {
 		case twin == nil || twin.ID != r.ID: // an alias is looked at with all names
 			e.Rules = append(e.Rules, newCompiled(r, pack, e.Bases))
-		case twin.places["require"].file == pack.Name && twin.Pack == pack.Head.ID:
+		case twin.place("require").file == pack.Name && twin.Pack == pack.Head.ID:
 			report.add(r.At("id"), r.KeyPath("id"), fmt.Sprintf("rule %q stands in this pack twice", r.ID), "")
 		default:
 			report.add(r.At("id"), r.KeyPath("id"), fmt.Sprintf("rule %q stands in pack %q already", r.ID, twin.Pack),

@@ -1,46 +1,40 @@
 package rules
 
 import (
-	"embed"
 	"errors"
 	"fmt"
-	"io/fs"
 	"path"
 	"slices"
-	"sort"
 	"strings"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker/document"
 )
 
-//go:embed packs/*.rules.toml
-var embedded embed.FS
-
 const suffix = ".rules.toml"
 
-// BuiltIn lists the ids of the packs that ship with the program, in order.
-func BuiltIn() []string {
-	names, _ := fs.Glob(embedded, "packs/*"+suffix) // the pattern is valid
-	ids := make([]string, len(names))
-	for i, n := range names {
-		ids[i] = strings.TrimSuffix(path.Base(n), suffix)
-	}
-	sort.Strings(ids)
-	return ids
+// Library finds pack files: the embedded ones by id, others by path. Each file
+// is read and compiled once. It is safe for concurrent use.
+type Library struct {
+	read    func(name string) ([]byte, error) // of files that are not embedded
+	reviews bool                              // embedded packs are taken as they are
+
+	lock    sync.Mutex
+	loaded  map[string]*loading
+	outside sync.Mutex // files are loaded one after the other: they may extend each other in a circle
 }
 
-// Library finds pack files: the embedded ones by id, others by path. Each file
-// is read and compiled once.
-type Library struct {
-	read      func(name string) ([]byte, error) // of files that are not embedded
-	effective map[string]*Effective
-	reviews   bool // embedded packs are taken as they are
+// loading is a pack that some goroutine loads, or has loaded.
+type loading struct {
+	once sync.Once
+	pack *Effective
+	err  error
 }
 
 // NewLibrary makes a library. read gives the bytes of a pack file; nil where
 // only embedded packs are wanted.
 func NewLibrary(read func(name string) ([]byte, error)) *Library {
-	return &Library{read: read, effective: map[string]*Effective{}}
+	return &Library{read: read, loaded: map[string]*loading{}}
 }
 
 // NewReviewLibrary makes a library that serves to review designs. It takes the
@@ -57,7 +51,13 @@ func NewReviewLibrary(read func(name string) ([]byte, error)) *Library {
 // embedded pack or the path of a *.rules.toml file; followed by "@sha256:" and at
 // least 12 digits of a digest, the pack must have that digest. The error is an
 // *InvalidPack, an *UnknownPack, an *OtherDigest, or what reading the file gave.
-func (l *Library) Pack(name string) (*Effective, error) { return l.pinnedPack(name, nil) }
+func (l *Library) Pack(name string) (*Effective, error) {
+	if bare, _, _ := unpinned(name); isFile(bare) {
+		l.outside.Lock()
+		defer l.outside.Unlock()
+	}
+	return l.pinnedPack(name, nil)
+}
 
 func (l *Library) pinnedPack(name string, children []string) (*Effective, error) {
 	name, pin, err := unpinned(name)
@@ -71,10 +71,31 @@ func (l *Library) pinnedPack(name string, children []string) (*Effective, error)
 	return pack, pack.pinned(name, pin)
 }
 
+// pack loads a pack once; what failed is tried again.
 func (l *Library) pack(name string, children []string) (*Effective, error) {
-	if done, ok := l.effective[name]; ok {
-		return done, nil
+	l.lock.Lock()
+	p := l.loaded[name]
+	if p == nil {
+		p = &loading{}
+		l.loaded[name] = p
 	}
+	l.lock.Unlock()
+	p.once.Do(func() { p.pack, p.err = l.load(name, children) })
+	if p.err != nil {
+		l.forget(name, p)
+	}
+	return p.pack, p.err
+}
+
+func (l *Library) forget(name string, failed *loading) {
+	l.lock.Lock()
+	defer l.lock.Unlock()
+	if l.loaded[name] == failed {
+		delete(l.loaded, name)
+	}
+}
+
+func (l *Library) load(name string, children []string) (*Effective, error) {
 	source, err := l.source(name)
 	if err != nil {
 		return nil, err
@@ -94,11 +115,7 @@ func (l *Library) pack(name string, children []string) (*Effective, error) {
 		merged.check(pack, report)
 	}
 	merged.compile(known, report)
-	if err := report.err(); err != nil {
-		return nil, err
-	}
-	l.effective[name] = merged
-	return merged, nil
+	return merged, report.err()
 }
 
 // fileName is how messages call a pack: an embedded one by its place in the
@@ -120,25 +137,25 @@ func (e *UnknownPack) Error() string {
 	return fmt.Sprintf("no pack %q, expected one of %s, or a file *%s", e.Name, strings.Join(BuiltIn(), ", "), suffix)
 }
 
-func (l *Library) source(name string) ([]byte, error) {
+func (l *Library) source(name string) (string, error) {
 	if !isFile(name) {
-		source, err := embedded.ReadFile("packs/" + name + suffix)
-		if err != nil {
-			return nil, &UnknownPack{name}
+		if source, known := shippedPack(name); known {
+			return source, nil
 		}
-		return source, nil
+		return "", &UnknownPack{name}
 	}
 	if l.read == nil {
-		return nil, &UnknownPack{name}
+		return "", &UnknownPack{name}
 	}
-	return l.read(name)
+	source, err := l.read(name)
+	return string(source), err
 }
 
 // sampleHeader begins the samples of a rule: most of a pack, and nothing that a
 // review needs.
 const sampleHeader = "[[rule.sample]]"
 
-func parsePack(file string, source []byte, known bool, report *mistakes) *Pack {
+func parsePack(file, source string, known bool, report *mistakes) *Pack {
 	tree, problems := parse(file, source, known)
 	report.addAll(problems)
 	if tree == nil || len(problems) > 0 {
@@ -149,11 +166,11 @@ func parsePack(file string, source []byte, known bool, report *mistakes) *Pack {
 	return pack
 }
 
-func parse(file string, source []byte, known bool) (*document.Tree, []document.Problem) {
+func parse(file, source string, known bool) (*document.Tree, []document.Problem) {
 	if known {
-		return document.ParseKnown(string(source), sampleHeader)
+		return document.ParseKnown(source, sampleHeader)
 	}
-	return document.Parse(file, source)
+	return document.Parse(file, []byte(source))
 }
 
 // parents loads what a pack extends; a file is looked up beside the pack.

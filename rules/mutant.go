@@ -24,13 +24,13 @@ func (e *Effective) mutants(rule *Compiled) []mutant {
 		list = append(list, rule.conditionMutants("when", rule.when)...)
 		always := *rule
 		always.when = nil
-		list = append(list, rule.mutant("when", "the whole condition left out", rule.places["when"].ref.At("when"), &always))
+		list = append(list, rule.mutant("when", "the whole condition left out", rule.place("when").ref.At("when"), &always))
 	}
 	if rule.judging != nil {
 		list = append(list, rule.conditionMutants("judge_when", rule.judging)...)
 		never := *rule
 		never.judging = nil
-		list = append(list, rule.mutant("judge_when", "the whole condition left out", rule.places["judge_when"].ref.At("judge_when"), &never))
+		list = append(list, rule.mutant("judge_when", "the whole condition left out", rule.place("judge_when").ref.At("judge_when"), &never))
 	}
 	for _, name := range rule.decisive(limitName) {
 		list = append(list, e.limitMutants(rule, name)...)
@@ -42,14 +42,14 @@ func (e *Effective) mutants(rule *Compiled) []mutant {
 }
 
 func (c *Compiled) mutant(part, change string, at document.Position, rule *Compiled) mutant {
-	return mutant{Mutant{change, part, c.places[part].file, at}, rule}
+	return mutant{Mutant{change, part, c.place(part).file, at}, rule}
 }
 
 // conditionMutants takes the variants of a condition; one that does not compile
 // is no mutant.
 func (c *Compiled) conditionMutants(part string, condition *expression.Condition) []mutant {
 	var list []mutant
-	text, _ := c.places[part].ref.Text(part)
+	text, _ := c.place(part).ref.Text(part)
 	for _, v := range condition.Variants() {
 		changed, err := language().Condition(v.Source, c.names)
 		if err != nil {

@@ -46,7 +46,7 @@ func identifiersOnly[T any](parts map[string]T, what string, ref func(T) documen
 
 // goodName tells whether expressions can name a limit or table.
 func goodName(name string) bool {
-	return name == word(name) && name != "" && !isDigit(name[0]) && len(name) <= longestName
+	return name == wordAt(name) && name != "" && !isDigit(name[0]) && len(name) <= longestName
 }
 
 // kebab tells whether a name is small letters and digits, with single hyphens

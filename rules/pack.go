@@ -21,7 +21,7 @@ type Pack struct {
 	Samples []*OwnSample      `toml:"sample"`
 
 	Name   string `toml:"-"` // of the file, for messages
-	Source []byte `toml:"-"`
+	Source string `toml:"-"`
 }
 
 // Head says what a pack is.

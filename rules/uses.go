@@ -1,74 +1,101 @@
 package rules
 
-import "strings"
+import (
+	"slices"
+	"strings"
+	"sync"
+)
 
-// uses is what a rule names in its texts: found once, since reports ask for each
-// result.
+// uses is what a rule names in its texts: found when it is first asked for, and
+// once, since reports ask for each result.
 type uses struct {
+	once           sync.Once
 	limits, tables []string // decisive or printed
 	distances      []string // functions that measure on the site, of when and require
 }
 
-// named is what stands before a name of one kind in a text of a rule.
+// named is the word before the names of one kind in a text of a rule.
 type named string
 
 const (
-	limitName named = "limit."
-	tableName named = "table."
+	limitName named = "limit"
+	tableName named = "table"
 )
 
 var measuring = []string{"clear_height", "distance", "horizontal", "rise", "taut"}
 
-func (c *Compiled) findUses() {
-	c.uses = uses{limits: namesIn(limitName, c.texts()...), tables: namesIn(tableName, c.texts()...)}
-	for _, function := range measuring {
-		if calls(function, c.When) || calls(function, c.Require) {
-			c.uses.distances = append(c.uses.distances, function)
+func (c *Compiled) used() *uses {
+	c.uses.once.Do(func() { c.uses.find(c) })
+	return c.uses
+}
+
+func (u *uses) find(c *Compiled) {
+	u.limits, u.tables = []string{}, []string{}
+	for _, text := range c.texts() {
+		for word, rest := range words(text) {
+			u.limits = limitName.gather(u.limits, word, rest)
+			u.tables = tableName.gather(u.tables, word, rest)
+		}
+	}
+	for _, text := range []string{c.When, c.Require} {
+		for word, rest := range words(text) {
+			if strings.HasPrefix(rest, "(") && slices.Contains(measuring, word) {
+				u.distances = gather(u.distances, word)
+			}
 		}
 	}
 }
 
 // namesIn lists the names of a kind that texts use, sorted.
 func namesIn(kind named, texts ...string) []string {
-	seen := map[string]bool{}
+	var names []string
 	for _, text := range texts {
-		for rest := range beginnings(string(kind), text) {
-			if name := word(rest); name != "" && !isDigit(name[0]) {
-				seen[name] = true
+		for word, rest := range words(text) {
+			names = kind.gather(names, word, rest)
+		}
+	}
+	return names
+}
+
+// gather adds the name that stands behind the word of its kind.
+func (n named) gather(names []string, word, rest string) []string {
+	if word != string(n) || !strings.HasPrefix(rest, ".") {
+		return names
+	}
+	name := wordAt(rest[1:])
+	if name == "" || isDigit(name[0]) {
+		return names
+	}
+	return gather(names, name)
+}
+
+// gather adds a name to a sorted list that holds each once.
+func gather(names []string, name string) []string {
+	at, known := slices.BinarySearch(names, name)
+	if known {
+		return names
+	}
+	return slices.Insert(names, at, name)
+}
+
+// words gives what expressions may take as a name or number in a text, each with
+// what follows it.
+func words(text string) func(yield func(word, rest string) bool) {
+	return func(yield func(word, rest string) bool) {
+		for at := 0; at < len(text); at++ {
+			if !isWordByte(text[at]) {
+				continue
+			}
+			word := wordAt(text[at:])
+			if at += len(word); !yield(word, text[at:]) {
+				return
 			}
 		}
 	}
-	return sortedKeys(seen)
 }
 
-// calls tells whether a text calls a function.
-func calls(function, text string) bool {
-	for range beginnings(function+"(", text) {
-		return true
-	}
-	return false
-}
-
-// beginnings gives what follows each place where a mark stands and is not the
-// end of a longer word.
-func beginnings(mark, text string) func(yield func(rest string) bool) {
-	return func(yield func(string) bool) {
-		for at := 0; ; {
-			next := strings.Index(text[at:], mark)
-			if next < 0 {
-				return
-			}
-			at += next
-			part := at > 0 && isWordByte(text[at-1])
-			if at += len(mark); !part && !yield(text[at:]) {
-				return
-			}
-		}
-	}
-}
-
-// word is what a text begins with that expressions take as a name or number.
-func word(text string) string {
+// wordAt is what a text begins with that expressions take as a name or number.
+func wordAt(text string) string {
 	length := 0
 	for length < len(text) && isWordByte(text[length]) {
 		length++

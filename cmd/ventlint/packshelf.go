@@ -15,34 +15,49 @@ var standardPacks = []string{"irc-2021", "practice"}
 
 // packShelf loads each pack once, for all designs.
 type packShelf struct {
-	named   []*rules.Effective // by --pack; nil: what each design declares
+	named   []*rules.Effective // by --pack; none: what each design declares
 	library *rules.Library
-	lock    sync.Mutex
 }
 
 // loadPacks loads the packs of some names. told words what is wrong with one, by
 // its place in the list.
 func loadPacks(names []string, told func(int, error) error) (*packShelf, error) {
 	shelf := &packShelf{library: rules.NewReviewLibrary(readFile)}
-	for i, name := range names {
-		pack, err := loadPack(shelf.library, name)
-		if err != nil {
-			return nil, told(i, err)
-		}
-		shelf.named = append(shelf.named, pack)
+	packs, failed, err := shelf.together(names)
+	if err != nil {
+		return nil, told(failed, hinted(err))
 	}
-	return shelf, oneEach(shelf.named)
+	shelf.named = packs
+	return shelf, oneEach(packs)
+}
+
+// together loads packs beside each other; failed is the first that there is a
+// mistake in, by its place in the list.
+func (s *packShelf) together(names []string) (packs []*rules.Effective, failed int, err error) {
+	packs = make([]*rules.Effective, len(names))
+	mistakes := make([]error, len(names))
+	var wait sync.WaitGroup
+	for i, name := range names {
+		wait.Go(func() { packs[i], mistakes[i] = s.library.Pack(name) })
+	}
+	wait.Wait()
+	for i, err := range mistakes {
+		if err != nil {
+			return nil, i, err
+		}
+	}
+	return packs, 0, nil
 }
 
 // oneEach refuses two different packs of one id: a review asks the rules of an id
 // once, and would pass over the other pack in silence.
 func oneEach(packs []*rules.Effective) error {
-	digests := map[string]string{}
-	for _, p := range packs {
-		if known := digests[p.Head.ID]; known != "" && known != p.Digest() {
-			return fmt.Errorf("two different packs have the id %q, expected one", p.Head.ID)
+	for i, p := range packs {
+		for _, other := range packs[:i] {
+			if other.Head.ID == p.Head.ID && other.Digest() != p.Digest() {
+				return fmt.Errorf("two different packs have the id %q, expected one", p.Head.ID)
+			}
 		}
-		digests[p.Head.ID] = p.Digest()
 	}
 	return nil
 }
@@ -50,25 +65,19 @@ func oneEach(packs []*rules.Effective) error {
 // forDesign gives the packs of a design; a problem is one of the design, which
 // declares a pack that there is not.
 func (s *packShelf) forDesign(d *design.Design) ([]*rules.Effective, []document.Problem) {
-	if s.named != nil {
+	if len(s.named) > 0 {
 		return s.named, nil
 	}
 	names := d.Project.Codes
 	if len(names) == 0 {
 		names = standardPacks
 	}
-	s.lock.Lock()
-	defer s.lock.Unlock()
-	var packs []*rules.Effective
-	for _, name := range names {
-		pack, err := s.library.Pack(name)
-		if err != nil {
-			return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error(), Hint: packHint(err)}}
-		}
-		packs = append(packs, pack)
+	packs, _, err := s.together(names)
+	if err == nil {
+		err = oneEach(packs)
 	}
-	if err := oneEach(packs); err != nil {
-		return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error()}}
+	if err != nil {
+		return nil, []document.Problem{{Position: d.Project.At("codes"), Path: "project.codes", Message: err.Error(), Hint: packHint(err)}}
 	}
 	return packs, nil
 }
@@ -76,10 +85,14 @@ func (s *packShelf) forDesign(d *design.Design) ([]*rules.Effective, []document.
 // loadPack names the nearest pack where there is none of the name.
 func loadPack(library *rules.Library, name string) (*rules.Effective, error) {
 	pack, err := library.Pack(name)
+	return pack, hinted(err)
+}
+
+func hinted(err error) error {
 	if hint := packHint(err); hint != "" {
-		err = fmt.Errorf("%w; %s", err, hint)
+		return fmt.Errorf("%w; %s", err, hint)
 	}
-	return pack, err
+	return err
 }
 
 func packHint(err error) string {
