@@ -23,14 +23,11 @@ func (s *System) Design(flows Flows) (*Losses, error) {
 // Damped is the losses at another total flow, 0 to 100 m3/s, with dampers that keep
 // the proportions of the design.
 func (s *System) Damped(flows Flows, total q.Flow) (*Losses, error) {
-	if err := bounds.Check("total flow", total, 0, mostFlow); err != nil {
-		return nil, err
-	}
 	d, err := s.damped(flows)
 	if err != nil {
 		return nil, err
 	}
-	return s.losses(d.inlet.times(float64(total)/d.total), d.outlet.times(float64(total)/d.total), true)
+	return d.losses(total)
 }
 
 // damped is a system whose flows keep their proportions.
@@ -38,6 +35,7 @@ type damped struct {
 	*System
 	inlet, outlet assignment
 	total         float64
+	room          []float64
 }
 
 func (s *System) damped(flows Flows) (damped, error) {
@@ -49,13 +47,46 @@ func (s *System) damped(flows Flows) (damped, error) {
 	if total == 0 {
 		return damped{}, errAllClosed
 	}
-	return damped{s, inlet, outlet, total}, nil
+	return damped{s, inlet, outlet, total, s.room()}, nil
+}
+
+// losses are those at a total flow.
+func (d damped) losses(total q.Flow) (*Losses, error) {
+	if err := bounds.Check("total flow", total, 0, mostFlow); err != nil {
+		return nil, err
+	}
+	share := float64(total) / d.total
+	return d.System.losses(d.inlet.times(share), d.outlet.times(share), true)
 }
 
 // pressure is what the fan must make at a total flow.
 func (d damped) pressure(total float64) (float64, error) {
-	share := total / d.total
-	return d.System.inlet.greatest(d.inlet.times(share)) + d.System.outlet.greatest(d.outlet.times(share)), nil
+	return d.greatest(d.inlet, d.outlet, total/d.total, d.room), nil
+}
+
+// greatest is the loss of the critical paths of both sides at a share of some flows.
+// room holds a number for each branch of a side.
+func (s *System) greatest(inlet, outlet assignment, share float64, room []float64) float64 {
+	return s.inlet.greatest(inlet, share, room) + s.outlet.greatest(outlet, share, room)
+}
+
+// room is that of greatest.
+func (s *System) room() []float64 {
+	return make([]float64, max(len(s.inlet.branches), len(s.outlet.branches)))
+}
+
+// greatest is the loss of the critical path, zero for an empty side.
+func (t *side) greatest(a assignment, share float64, paths []float64) float64 {
+	most := 0.0
+	for i := range t.branches {
+		b := &t.branches[i]
+		paths[i] = b.drop(share * a[i])
+		if b.parent >= 0 {
+			paths[i] += paths[b.parent]
+		}
+		most = max(most, paths[i])
+	}
+	return most
 }
 
 func (a assignment) times(share float64) assignment {
@@ -64,26 +95,4 @@ func (a assignment) times(share float64) assignment {
 		scaled[i] = share * a[i]
 	}
 	return scaled
-}
-
-// along is the loss of the path to each branch, that branch included.
-func (t *side) along(a assignment) []float64 {
-	sums := make([]float64, len(t.branches))
-	for i := range t.branches {
-		b := &t.branches[i]
-		sums[i] = b.drop(a[i])
-		if b.parent >= 0 {
-			sums[i] += sums[b.parent]
-		}
-	}
-	return sums
-}
-
-// greatest is the loss of the critical path, zero for an empty side.
-func (t *side) greatest(a assignment) float64 {
-	most := 0.0
-	for _, sum := range t.along(a) {
-		most = max(most, sum)
-	}
-	return most
 }

@@ -47,14 +47,18 @@ func (s *System) design(flows Flows) (inlet, outlet assignment, err error) {
 }
 
 func (s *System) checkFlows(flows Flows) error {
-	strange := maps.Clone(flows)
+	given := 0
 	check := func(what, id string) error {
-		flow, given := flows[id]
-		delete(strange, id)
-		if !given {
+		flow, is := flows[id]
+		if !is {
 			return nil
 		}
-		return bounds.Check(fmt.Sprintf("flow of %s %q", what, id), flow, 0, mostFlow)
+		given++
+		err := bounds.Check("flow", flow, 0, mostFlow)
+		if out, is := err.(*bounds.Error); is {
+			out.What = fmt.Sprintf("flow of %s %q", what, id)
+		}
+		return err
 	}
 	for _, r := range s.runs {
 		if err := check("run", r.ID); err != nil {
@@ -66,10 +70,22 @@ func (s *System) checkFlows(flows Flows) error {
 			return err
 		}
 	}
-	if len(strange) > 0 {
-		return fmt.Errorf("flows of %s are given, expected runs or ends of the system", quoted(slices.Sorted(maps.Keys(strange))))
+	if given < len(flows) {
+		return fmt.Errorf("flows of %s are given, expected runs or ends of the system", quoted(s.strange(flows)))
 	}
 	return nil
+}
+
+// strange gives the ids of flows that are none of the system, sorted.
+func (s *System) strange(flows Flows) []string {
+	others := maps.Clone(flows)
+	for _, r := range s.runs {
+		delete(others, r.ID)
+	}
+	for _, e := range s.ends {
+		delete(others, e.ID)
+	}
+	return slices.Sorted(maps.Keys(others))
 }
 
 // sums works from the ends to the fan: a branch has the sum of its children, and

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -68,6 +69,7 @@ func (s Section) Loss(air Air, flow q.Flow) (SectionLoss, error) {
 // lossAt adds the single fittings.
 func (s Section) lossAt(c conduit, flow float64) SectionLoss {
 	loss := c.at(flow)
+	loss.Fittings = slices.Grow(loss.Fittings, len(s.Fittings))
 	for _, f := range s.Fittings {
 		coefficient := f.Coefficient
 		if f.Miter {

@@ -45,7 +45,7 @@ func (s *System) MeetDamped(fan Curve, flows Flows) (*Operation, error) {
 	if err != nil {
 		return nil, err
 	}
-	return meet(fan, d.pressure, func(total q.Flow) (*Losses, error) { return s.Damped(flows, total) })
+	return meet(fan, d.pressure, d.losses)
 }
 
 // MeetOpen finds the operating point without dampers; errors are those of Open.

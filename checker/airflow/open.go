@@ -55,6 +55,7 @@ type network struct {
 	*System
 	inlet, outlet assignment
 	iterations    int
+	room          []float64
 }
 
 func (s *System) open() (*network, error) {
@@ -63,7 +64,7 @@ func (s *System) open() (*network, error) {
 			return nil, &NoResistance{end}
 		}
 	}
-	return &network{System: s}, nil
+	return &network{System: s, room: s.room()}, nil
 }
 
 // solve finds the flows of both sides at a total.
@@ -83,7 +84,7 @@ func (n *network) pressure(total float64) (float64, error) {
 	if err := n.solve(total); err != nil {
 		return 0, err
 	}
-	return n.System.inlet.greatest(n.inlet) + n.System.outlet.greatest(n.outlet), nil
+	return n.greatest(n.inlet, n.outlet, 1, n.room), nil
 }
 
 // freeWay gives an end that a junction reaches without loss.

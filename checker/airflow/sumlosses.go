@@ -2,6 +2,7 @@ package airflow
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
@@ -22,15 +23,15 @@ func (s *System) losses(inlet, outlet assignment, damped bool) (*Losses, error) 
 }
 
 func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error) {
-	var loss SideLoss
+	loss := t.unmeasured()
 	sums := make([]q.Pressure, len(t.branches))
-	paths := make([][]string, len(t.branches))
-	for i, b := range t.branches {
+	for i := range t.branches {
+		b := &t.branches[i]
 		if b.parent >= 0 {
-			sums[i], paths[i] = sums[b.parent], paths[b.parent]
+			sums[i] = sums[b.parent]
 		}
 		if b.run < 0 {
-			e := s.endLoss(b, a[i], sums[i], paths[i])
+			e := s.endLoss(b, a[i], sums[i], t.path(b))
 			loss.add(e)
 			continue
 		}
@@ -40,7 +41,6 @@ func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error
 		}
 		loss.Runs = append(loss.Runs, r)
 		sums[i] += r.Loss
-		paths[i] = append(paths[i][:len(paths[i]):len(paths[i])], r.ID)
 	}
 	for i := range loss.Ends {
 		if damped {
@@ -48,6 +48,31 @@ func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error
 		}
 	}
 	return loss, nil
+}
+
+// unmeasured has room for the losses of a side.
+func (t *side) unmeasured() SideLoss {
+	runs := 0
+	for i := range t.branches {
+		if t.branches[i].run >= 0 {
+			runs++
+		}
+	}
+	return SideLoss{Runs: slices.Grow([]RunLoss(nil), runs), Ends: slices.Grow([]EndLoss(nil), len(t.branches)-runs)}
+}
+
+// path gives the runs from the fan to an end.
+func (t *side) path(end *branch) []string {
+	length := 0
+	for i := end.parent; i >= 0; i = t.branches[i].parent {
+		length++
+	}
+	ids := make([]string, length)
+	for i := end.parent; i >= 0; i = t.branches[i].parent {
+		length--
+		ids[length] = t.branches[i].id
+	}
+	return ids
 }
 
 // add notes an end; the first of the greatest loss is critical.
@@ -58,15 +83,15 @@ func (l *SideLoss) add(e EndLoss) {
 	}
 }
 
-func (s *System) endLoss(b branch, flow float64, before q.Pressure, path []string) EndLoss {
+func (s *System) endLoss(b *branch, flow float64, before q.Pressure, path []string) EndLoss {
 	e := EndLoss{ID: b.id, Flow: q.Flow(flow), Path: path}
 	e.Stated, e.Loss = statedAt(b.stated, flow)
 	e.Sum = before + e.Loss
 	return e
 }
 
-func (s *System) runLoss(b branch, flow float64) (RunLoss, error) {
-	r := RunLoss{ID: b.id, Flow: q.Flow(flow)}
+func (s *System) runLoss(b *branch, flow float64) (RunLoss, error) {
+	r := RunLoss{ID: b.id, Flow: q.Flow(flow), Sections: slices.Grow([]SectionLoss(nil), len(b.conduits))}
 	for i, section := range s.runs[b.run].Sections {
 		loss := section.lossAt(b.conduits[i], flow)
 		if err := bounds.Check("velocity", loss.Velocity, 0, mostVelocity); err != nil {
@@ -82,6 +107,7 @@ func (s *System) runLoss(b branch, flow float64) (RunLoss, error) {
 }
 
 func statedAt(losses []StatedLoss, flow float64) (results []StatedResult, sum q.Pressure) {
+	results = slices.Grow(results, len(losses))
 	for _, l := range losses {
 		p := q.Pressure(l.drop(flow))
 		results = append(results, StatedResult{l, q.Flow(flow), p})
