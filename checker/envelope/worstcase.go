@@ -3,6 +3,7 @@ package envelope
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
@@ -37,7 +38,9 @@ func HighestCase(devices ...Device) (Operation, error) {
 }
 
 func running(name string, devices []Device, on func(d Device) bool) (Operation, error) {
-	o := Operation{Name: name}
+	n := len(devices)
+	o := Operation{Name: name, Running: slices.Grow([]string(nil), n),
+		Exhaust: slices.Grow([]q.Flow(nil), n), Supply: slices.Grow([]q.Flow(nil), n), Makeup: slices.Grow([]q.Flow(nil), n)}
 	for _, d := range devices {
 		if err := d.check(); err != nil {
 			return Operation{}, fmt.Errorf("device %q: %w", d.Name, err)

@@ -12,7 +12,7 @@ import (
 // What is remembered is what is measured, in both orders and at every time.
 func TestDistanceIsRemembered(t *testing.T) {
 	dice := newDice(31)
-	for range 200 {
+	for range 50 {
 		d := lotDesign(dice)
 		s, fresh := New(d), New(d)
 		for _, first := range placesOf(d) {

@@ -53,7 +53,7 @@ const (
 
 // ducts builds the system of a side; its lines are those that use it.
 func (f *Facts) ducts(unit *design.Ventilator, s side) result[system] {
-	return compute(f, Line{Name: s.name + " ducts", Of: design.Label(unit)}, func(w *working) func() (system, error) {
+	return compute(f, Line{Name: s.name + " ducts", Of: f.label(unit)}, func(w *working) func() (system, error) {
 		l := &layout{facts: f, flows: airflow.Flows{}}
 		moved := given(w, "flow", s.flow(unit.SupplyFlow, unit.ExtractFlow), unit.Ref, s.name+"_flow")
 		for _, stream := range s.streams {
@@ -80,7 +80,7 @@ func (f *Facts) ducts(unit *design.Ventilator, s side) result[system] {
 
 // atDesign is the losses of a side at its design flows, dampers set.
 func (f *Facts) atDesign(unit *design.Ventilator, s side) result[*airflow.Losses] {
-	line := Line{Name: s.name + " side at design", Of: design.Label(unit), Source: lossSource}
+	line := Line{Name: s.name + " side at design", Of: f.label(unit), Source: lossSource}
 	return compute(f, line, func(w *working) func() (*airflow.Losses, error) {
 		built := fromWhole(w, f.ducts(unit, s))
 		return func() (*airflow.Losses, error) {
@@ -114,6 +114,9 @@ func (f *Facts) units() q.System {
 
 // list takes the parts of the critical paths as inputs of a line.
 func (f *Facts) list(w *working, losses *airflow.Losses) {
+	if !w.listing {
+		return
+	}
 	for _, part := range []airflow.SideLoss{losses.Inlet, losses.Outlet} {
 		for _, end := range part.Ends {
 			if end.ID != part.Critical {
@@ -148,20 +151,23 @@ func (s side) indoorLoss(l *airflow.Losses) airflow.SideLoss {
 }
 
 func (f *Facts) externalLoss(unit *design.Ventilator, s side) result[q.Pressure] {
-	line := Line{Name: s.name + " side, loss of the critical path at design flow", Of: design.Label(unit),
+	line := Line{Name: s.name + " side, loss of the critical path at design flow", Of: f.label(unit),
 		Formula: "hood and outdoor ducts + the costliest way to a terminal", Source: lossSource}
 	return part(f, line, f.atDesign(unit, s), func(l *airflow.Losses) q.Pressure { return l.Pressure })
 }
 
 func (f *Facts) criticalEnd(unit *design.Ventilator, s side) result[string] {
-	line := Line{Name: s.name + " side, critical path leads to", Of: design.Label(unit), Formula: "the terminal whose way loses most", Source: lossSource}
+	line := Line{Name: s.name + " side, critical path leads to", Of: f.label(unit), Formula: "the terminal whose way loses most", Source: lossSource}
 	return compute(f, line, func(w *working) func() (string, error) {
 		losses := fromWhole(w, f.atDesign(unit, s))
 		return func() (string, error) {
-			for _, end := range s.indoorLoss(losses).Ends {
-				w.take(Input{Name: "way of " + end.ID, Value: end.Sum})
+			side := s.indoorLoss(losses)
+			if w.listing {
+				for _, end := range side.Ends {
+					w.take(Input{Name: "way of " + end.ID, Value: end.Sum})
+				}
 			}
-			return s.indoorLoss(losses).Critical, nil
+			return side.Critical, nil
 		}
 	})
 }
@@ -169,7 +175,7 @@ func (f *Facts) criticalEnd(unit *design.Ventilator, s side) result[string] {
 // operation is where the fan of a side at a setting meets its ducts, dampers set for
 // the proportions of the design.
 func (f *Facts) operation(unit *design.Ventilator, s side, setting string) result[*airflow.Operation] {
-	line := Line{Name: s.name + " fan at work" + at(setting), Of: design.Label(unit), Source: lossSource}
+	line := Line{Name: s.name + " fan at work" + at(setting), Of: f.label(unit), Source: lossSource}
 	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
 		built := fromWhole(w, f.ducts(unit, s))
 		curve := fan(w, unit, s, setting)
@@ -190,7 +196,7 @@ func (f *Facts) operation(unit *design.Ventilator, s side, setting string) resul
 // delivered is the flow at which the fan meets its ducts. Beyond the curve it is
 // the curve's last flow, which the fan delivers at least.
 func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) result[q.Flow] {
-	line := Line{Name: s.name + " side, flow that the fan delivers" + at(setting), Of: design.Label(unit),
+	line := Line{Name: s.name + " side, flow that the fan delivers" + at(setting), Of: f.label(unit),
 		Formula: "where the fan curve, by the fan laws for its speed and for the density of the air, meets the loss of the critical path", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		met := f.operation(unit, s, setting)
@@ -208,13 +214,13 @@ func (f *Facts) delivered(unit *design.Ventilator, s side, setting string) resul
 			case o.Most == 0:
 				return 0, nil
 			}
-			return 0, fmt.Errorf("the %s ducts of %s resist more than its fan curve%s tells of", s.name, design.Label(unit), at(setting))
+			return 0, fmt.Errorf("the %s ducts of %s resist more than its fan curve%s tells of", s.name, f.label(unit), at(setting))
 		}
 	})
 }
 
 func (f *Facts) onCurve(unit *design.Ventilator, s side, setting string) result[bool] {
-	line := Line{Name: s.name + " side, fan meets the ducts inside its curve" + at(setting), Of: design.Label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
+	line := Line{Name: s.name + " side, fan meets the ducts inside its curve" + at(setting), Of: f.label(unit), Formula: "least and largest flow of the curve", Source: lossSource}
 	return compute(f, line, func(w *working) func() (bool, error) {
 		o := fromWhole(w, f.operation(unit, s, setting))
 		return func() (bool, error) {
@@ -227,7 +233,7 @@ func (f *Facts) onCurve(unit *design.Ventilator, s side, setting string) result[
 // damperLoss is what the damper of a terminal must add so that every terminal
 // gets its design flow.
 func (f *Facts) damperLoss(terminal *design.Terminal) result[q.Pressure] {
-	line := Line{Name: "loss of the balancing damper", Of: design.Label(terminal), Formula: "critical path - this path", Source: lossSource}
+	line := Line{Name: "loss of the balancing damper", Of: f.label(terminal), Formula: "critical path - this path", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		var ends []airflow.EndLoss
 		for _, unit := range f.Design.Ventilators {

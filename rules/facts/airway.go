@@ -68,7 +68,7 @@ func (f *Facts) airway(unit *design.Ventilator, s side, losses *airflow.Losses) 
 
 // fanCurve is the curve of a side at a setting in the air of the site.
 func (f *Facts) fanCurve(unit *design.Ventilator, s side, name string, air airflow.Air) result[turned] {
-	return compute(f, Line{Name: s.name + " fan curve" + at(name), Of: design.Label(unit)}, func(w *working) func() (turned, error) {
+	return compute(f, Line{Name: s.name + " fan curve" + at(name), Of: f.label(unit)}, func(w *working) func() (turned, error) {
 		curve := fan(w, unit, s, name)
 		return func() (turned, error) { return curve(air) }
 	})

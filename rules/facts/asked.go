@@ -27,7 +27,7 @@ type StateWord string
 // Values lists the states.
 func (StateWord) Values() []string {
 	var names []string
-	for _, s := range states() {
+	for _, s := range states {
 		names = append(names, s.name)
 	}
 	return names
@@ -35,11 +35,10 @@ func (StateWord) Values() []string {
 
 // state finds what the word names; where no unit has it the house stays at normal.
 func (w StateWord) state(f *Facts) state {
-	all := states()
-	for _, s := range all {
+	for _, s := range states {
 		if s.name == string(w) && f.can(s) {
 			return s
 		}
 	}
-	return all[0]
+	return states[0]
 }

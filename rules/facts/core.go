@@ -4,7 +4,6 @@ import (
 	"errors"
 
 	"github.com/ventlint/ventlint/checker/design"
-	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/checker/moistair"
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
@@ -28,7 +27,7 @@ func (f *Facts) airPressure() result[q.Pressure] {
 // effectiveness is the apparent sensible effectiveness of the core, which
 // predicts the supply temperature; the listed efficiency leaves fan heat out.
 func (f *Facts) effectiveness(unit *design.Ventilator) result[q.Ratio] {
-	line := Line{Name: "apparent sensible effectiveness", Of: design.Label(unit),
+	line := Line{Name: "apparent sensible effectiveness", Of: f.label(unit),
 		Formula: "(SRE x (m cp (22 C - 0 C) + P/2) + P/2) / (m cp (22 C - 0 C)), m of standard air at the supply flow, P the power",
 		Source:  "CSA C439 clauses 9.2.1 and 9.3.3.1, by a public energy model that quotes them"}
 	return compute(f, line, func(w *working) func() (q.Ratio, error) {
@@ -82,7 +81,7 @@ var summer = season{"summer design",
 
 // exchange is what the core makes of outdoor and indoor air.
 func (f *Facts) exchange(unit *design.Ventilator, s season) result[moistair.Exchange] {
-	line := Line{Name: "core at " + s.name, Of: design.Label(unit),
+	line := Line{Name: "core at " + s.name, Of: f.label(unit),
 		Formula: "balances of heat and moisture with the effectiveness on the smaller stream",
 		Source:  "ASHRAE 84 and ISO 16494-1, from memory"}
 	return compute(f, line, func(w *working) func() (moistair.Exchange, error) {
@@ -153,31 +152,31 @@ func part[W, T any](f *Facts, line Line, whole result[W], take func(W) T) result
 
 // fromWhole takes a computed whole without listing it as an input.
 func fromWhole[T any](w *working, r result[T]) T {
-	var many document.MissingAll
-	switch {
-	case r.err == nil:
-	case errors.As(r.err, &many):
-		w.missing = append(w.missing, many...)
-	default:
+	if r.err == nil {
+		return r.value
+	}
+	if missing := missingOf(r.err); missing != nil {
+		w.missing = append(w.missing, missing...)
+	} else {
 		w.trouble = r.err
 	}
 	return r.value
 }
 
 func (f *Facts) supplyTemperature(unit *design.Ventilator, s season) result[q.Temperature] {
-	line := Line{Name: "supply air at " + s.name, Of: design.Label(unit),
+	line := Line{Name: "supply air at " + s.name, Of: f.label(unit),
 		Formula: "outdoor air before the core + effectiveness x (smaller flow / supply flow) x (indoor - that)", Source: "definition of effectiveness"}
 	return part(f, line, f.exchange(unit, s), func(x moistair.Exchange) q.Temperature { return x.Supply.DryBulb() })
 }
 
 func (f *Facts) heatRecovered(unit *design.Ventilator) result[q.Power] {
-	line := Line{Name: "heat recovered at winter design", Of: design.Label(unit),
+	line := Line{Name: "heat recovered at winter design", Of: f.label(unit),
 		Formula: "dry air in the supply flow x rise of its enthalpy in the core", Source: "heat balance of the core"}
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Power { return x.Heat })
 }
 
 func (f *Facts) dryExhaust(unit *design.Ventilator) result[q.Temperature] {
-	line := Line{Name: "exhaust air at winter design", Of: design.Label(unit),
+	line := Line{Name: "exhaust air at winter design", Of: f.label(unit),
 		Formula: "indoor - effectiveness x (smaller flow / extract flow) x (indoor - outdoor air before the core); heat of condensation left out", Source: "definition of effectiveness"}
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Temperature { return x.DryExhaust })
 }
@@ -206,7 +205,7 @@ func (f *Facts) indoorDewPoint() result[q.Temperature] {
 // aboveDewPoint is how much warmer exhaust air leaves the core than the dew point of
 // the indoor air; below it a core that passes no moisture is wet.
 func (f *Facts) aboveDewPoint(unit *design.Ventilator) result[q.TemperatureDifference] {
-	line := Line{Name: "exhaust air above the indoor dew point at winter design", Of: design.Label(unit),
+	line := Line{Name: "exhaust air above the indoor dew point at winter design", Of: f.label(unit),
 		Formula: "exhaust air - dew point; negative: water condenses on the extract side, unless the core passes enough of it on", Source: "difference"}
 	return compute(f, line, func(w *working) func() (q.TemperatureDifference, error) {
 		exhaust := from(w, "exhaust air", f.dryExhaust(unit))
@@ -216,13 +215,13 @@ func (f *Facts) aboveDewPoint(unit *design.Ventilator) result[q.TemperatureDiffe
 }
 
 func (f *Facts) moistureRecovered(unit *design.Ventilator) result[q.Mass] {
-	line := Line{Name: "moisture recovered in an hour at winter design", Of: design.Label(unit),
+	line := Line{Name: "moisture recovered in an hour at winter design", Of: f.label(unit),
 		Formula: "dry air in the supply flow x rise of its humidity ratio in the core x 1 h", Source: "water balance of the core"}
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) q.Mass { return q.Mass(x.Moisture * secondsPerHour) })
 }
 
 func (f *Facts) condenses(unit *design.Ventilator) result[bool] {
-	line := Line{Name: "water condenses in the core at winter design", Of: design.Label(unit),
+	line := Line{Name: "water condenses in the core at winter design", Of: f.label(unit),
 		Formula: "a stream would leave above saturation", Source: "balances of heat and moisture"}
 	return part(f, line, f.exchange(unit, winter), func(x moistair.Exchange) bool { return x.Condenses() })
 }
@@ -230,7 +229,7 @@ func (f *Facts) condenses(unit *design.Ventilator) result[bool] {
 // frostOnset is the warmest outdoor temperature at which the core freezes; where
 // none freezes it, the coldest that is looked at.
 func (f *Facts) frostOnset(unit *design.Ventilator) result[q.Temperature] {
-	line := Line{Name: "frost begins in the core at", Of: design.Label(unit),
+	line := Line{Name: "frost begins in the core at", Of: f.label(unit),
 		Formula: "the warmest outdoor air whose exhaust falls below 0 C and below its dew point",
 		Source:  "heat and moisture balance; heat of condensation is left out, on the safe side"}
 	return compute(f, line, func(w *working) func() (q.Temperature, error) {
@@ -254,7 +253,7 @@ func (f *Facts) frostOnset(unit *design.Ventilator) result[q.Temperature] {
 // frostMargin is how much warmer the air that meets the core is at winter design
 // than the onset of frost.
 func (f *Facts) frostMargin(unit *design.Ventilator) result[q.TemperatureDifference] {
-	line := Line{Name: "frost margin at winter design", Of: design.Label(unit),
+	line := Line{Name: "frost margin at winter design", Of: f.label(unit),
 		Formula: "air that enters the core - frost onset; negative: the core freezes unless it is protected otherwise", Source: "difference"}
 	return compute(f, line, func(w *working) func() (q.TemperatureDifference, error) {
 		onset := from(w, "frost onset", f.frostOnset(unit))

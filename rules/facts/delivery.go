@@ -19,7 +19,7 @@ func (f *Facts) averageExtract(unit *design.Ventilator) result[q.Flow] {
 }
 
 func (f *Facts) average(unit *design.Ventilator, name, key string, flow *q.Flow) result[q.Flow] {
-	line := Line{Name: name, Of: design.Label(unit), Formula: "flow x share of time x (60 min - defrost) / 60 min",
+	line := Line{Name: name, Of: f.label(unit), Formula: "flow x share of time x (60 min - defrost) / 60 min",
 		Source: "definition; defrost as Minnesota Rules 1322.1104 counts it"}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		running := given(w, "flow", flow, unit.Ref, key)
@@ -56,7 +56,7 @@ func (f *Facts) mayFreeze(w *working, unit *design.Ventilator) bool {
 // netOutdoorAir is what is left of the supply flow when the exhaust air that the
 // core carries over is taken off.
 func (f *Facts) netOutdoorAir(unit *design.Ventilator) result[q.Flow] {
-	line := Line{Name: "net outdoor air", Of: design.Label(unit), Formula: "supply flow x (1 - exhaust air transfer ratio)",
+	line := Line{Name: "net outdoor air", Of: f.label(unit), Formula: "supply flow x (1 - exhaust air transfer ratio)",
 		Source: "AHRI 1060 and ASHRAE 84, from memory"}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		flow := given(w, "supply flow", unit.SupplyFlow, unit.Ref, "supply_flow")
@@ -70,7 +70,7 @@ var errNoPower = errors.New("a unit without power has no efficacy")
 // efficacy is design airflow over electric power: for two streams the outdoor
 // airflow over the power of both fans.
 func (f *Facts) efficacy(unit *design.Ventilator) result[q.Efficacy] {
-	line := Line{Name: "fan efficacy", Of: design.Label(unit), Formula: "airflow / power",
+	line := Line{Name: "fan efficacy", Of: f.label(unit), Formula: "airflow / power",
 		Source: "IRC 2021 N1103.6.2 (R403.6.2), footnote; 2024 names the outdoor airflow and the power of all fans"}
 	return compute(f, line, func(w *working) func() (q.Efficacy, error) {
 		flow, key := unit.SupplyFlow, "supply_flow"

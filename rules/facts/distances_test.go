@@ -15,8 +15,7 @@ import (
 
 // A distance follows from the points that its line names.
 func TestLinesOfDistancesFollowFromTheirPoints(t *testing.T) {
-	f := siteOf(t, corner)
-	lines := f.distanceLines()
+	lines := siteOf(t, corner).listed().distanceLines()
 	var names []string
 	for _, line := range lines {
 		names = append(names, line.Name+", "+line.Of)
@@ -53,11 +52,10 @@ func spotOf(t *testing.T, in Input) [3]float64 {
 }
 
 func TestDistancesThatAreStatedOrNotKnown(t *testing.T) {
-	f := siteOf(t, corner+"[[stated_distance]]\nbetween = [\"fresh\", \"stale\"]\ndistance = \"12 ft\"\n")
-	lines := f.distanceLines()
+	lines := siteOf(t, corner+"[[stated_distance]]\nbetween = [\"fresh\", \"stale\"]\ndistance = \"12 ft\"\n").listed().distanceLines()
 	require.Equal(t, "stated on a drawing", lines[0].Inputs[0].Name)
 	assert.InDelta(t, 12*foot, float64(lines[0].Value.(q.Length)), 1e-12)
-	f = siteOf(t, strings.Replace(corner, "diameter = \"6 in\"\n[[opening]]", "[[opening]]", 1))
+	f := siteOf(t, strings.Replace(corner, "diameter = \"6 in\"\n[[opening]]", "[[opening]]", 1))
 	assert.Equal(t, []string{"opening.fresh.diameter"}, missingNames(f.distanceLines()[0]))
 }
 

@@ -10,7 +10,7 @@ import (
 
 // ductLoss is what a duct loses at its design flow, with every figure on the way.
 func (f *Facts) ductLoss(duct *design.Duct) result[q.Pressure] {
-	line := Line{Name: "loss at design flow", Of: design.Label(duct),
+	line := Line{Name: "loss at design flow", Of: f.label(duct),
 		Formula: "(f x k x L + f x Le) / D x pv + C x pv + extra, pv = rho x v^2 / 2", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		var all []*airflow.Losses

@@ -23,6 +23,7 @@ extra_loss_at = "20 cfm"
 fitting = [{ kind = "elbow", count = 2, loss_coefficient = 0.3 }, { kind = "boot", equivalent_length = "10 ft" }]`, 1)
 	require.NotEqual(t, flat, source)
 	f, _ := factsOf(t, source)
+	f = f.listed()
 	for _, duct := range f.Design.Ducts {
 		loss, err := f.ductLoss(duct).get()
 		require.NoError(t, err)

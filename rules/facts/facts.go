@@ -18,25 +18,51 @@ type Facts struct {
 	Told   int               // steps that reasons have taken which only full reports show
 	Scope  *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
 
-	computed map[string]any // results of lines
-	joined   *joints        // nil until they are asked for
+	listing bool // lines list their inputs, for a worksheet; rules ask for values alone
+
+	kinds    map[design.OpeningKind][]*design.Opening
+	labels   map[any]string                      // of things that lines are about
+	reads    map[design.Placed][]expression.Read // keys of places
+	computed map[lineKey]any                     // results of lines
+	joined   *joints                             // nil until they are asked for
 	strings  map[[2]design.Placed]site.Measurement
 	led      int // walls that strings were led around, counted for each
 }
 
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
-	f := &Facts{Design: d, Site: site.New(d), computed: map[string]any{}, strings: map[[2]design.Placed]site.Measurement{}}
+	f := &Facts{
+		Design: d, Site: site.New(d),
+		kinds:    map[design.OpeningKind][]*design.Opening{},
+		labels:   map[any]string{},
+		reads:    map[design.Placed][]expression.Read{},
+		computed: map[lineKey]any{},
+		strings:  map[[2]design.Placed]site.Measurement{},
+	}
 	f.Scope = expression.NewScope(f, 0)
 	return f
 }
 
+// label is what people call a thing of the design.
+func (f *Facts) label(thing any) string {
+	label, known := f.labels[thing]
+	if !known {
+		label = design.Label(thing)
+		f.labels[thing] = label
+	}
+	return label
+}
+
+// openings are those of a kind.
 func (f *Facts) openings(kind design.OpeningKind) []*design.Opening {
-	var list []*design.Opening
-	for _, o := range f.Design.Openings {
-		if o.Kind == kind {
-			list = append(list, o)
+	list, known := f.kinds[kind]
+	if !known {
+		for _, o := range f.Design.Openings {
+			if o.Kind == kind {
+				list = append(list, o)
+			}
 		}
+		f.kinds[kind] = list
 	}
 	return list
 }

@@ -94,7 +94,7 @@ func curveOf(points []design.FanPoint, speed q.Ratio, air airflow.Air) (turned, 
 // listMeeting takes as inputs the line of the fan curve on which the fan works, and
 // the losses of the critical path there.
 func (f *Facts) listMeeting(w *working, c turned, o *airflow.Operation) {
-	if o.Meeting != airflow.OnCurve {
+	if !w.listing || o.Meeting != airflow.OnCurve {
 		return
 	}
 	for i := 1; i < len(c.stated); i++ {
@@ -127,7 +127,7 @@ var errShortOfCurve = errors.New("the fan curve ends below the flow asked for, w
 
 // shortfall is by how much a fan stays under the flow of a setting.
 func (f *Facts) shortfall(unit *design.Ventilator, s side, name string) result[q.Flow] {
-	line := Line{Name: s.name + " side, shortfall of the fan" + at(name), Of: design.Label(unit),
+	line := Line{Name: s.name + " side, shortfall of the fan" + at(name), Of: f.label(unit),
 		Formula: "flow asked for - flow delivered, at least 0", Source: "difference"}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		flow, ref := s.asked(unit, name)

@@ -14,7 +14,7 @@ func (f *Facts) Figures() []Line {
 		}
 	}
 	if len(f.Design.Ventilators) > 0 {
-		all = append(all, f.housePressure(states()[0]).line, f.worstPressure().line)
+		all = append(all, f.housePressure(states[0]).line, f.worstPressure().line)
 	}
 	for _, unit := range f.Design.Ventilators {
 		if hasCore(unit) {

@@ -32,7 +32,7 @@ func (s side) read(c *design.Commissioning) *q.Pressure {
 
 // pressureOff is how far a pressure read at a unit is from what its ducts lose.
 func (f *Facts) pressureOff(c *design.Commissioning, unit *design.Ventilator, s side) result[q.Ratio] {
-	line := Line{Name: s.name + " side, pressure read off the computed one", Of: design.Label(unit), Formula: "(read, without its sign - computed) / computed",
+	line := Line{Name: s.name + " side, pressure read off the computed one", Of: f.label(unit), Formula: "(read, without its sign - computed) / computed",
 		Taken: "pressures were read with clean filters, at design flow", Source: pressureAllowance.source}
 	return compute(f, line, func(w *working) func() (q.Ratio, error) {
 		read := given(w, "read", s.read(c), c.Ref, s.name+"_pressure")

@@ -11,7 +11,7 @@ import (
 // openOperation is where the fan of a side meets its ducts when no balancing
 // damper is set: air divides so that every way loses the same.
 func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.Operation] {
-	line := Line{Name: s.name + " fan at work, dampers open", Of: design.Label(unit), Source: lossSource}
+	line := Line{Name: s.name + " fan at work, dampers open", Of: f.label(unit), Source: lossSource}
 	return compute(f, line, func(w *working) func() (*airflow.Operation, error) {
 		built := fromWhole(w, f.ducts(unit, s))
 		curve := fan(w, unit, s, normal)
@@ -27,7 +27,7 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 
 // openFlow is what a terminal gets when no balancing damper is set.
 func (f *Facts) openFlow(terminal *design.Terminal) result[q.Flow] {
-	line := Line{Name: "flow with every damper open", Of: design.Label(terminal), Formula: "every way from the fan loses the same", Source: lossSource}
+	line := Line{Name: "flow with every damper open", Of: f.label(terminal), Formula: "every way from the fan loses the same", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		var ends []airflow.EndLoss
 		for _, unit := range f.Design.Ventilators {

@@ -15,7 +15,7 @@ func preheats(unit *design.Ventilator) bool {
 // In weather colder than a preheater holds its temperature at, it adds no more than
 // it does there.
 func (f *Facts) entering(unit *design.Ventilator) result[q.Temperature] {
-	line := Line{Name: "air that enters the core at " + winter.name, Of: design.Label(unit), Source: "definition"}
+	line := Line{Name: "air that enters the core at " + winter.name, Of: f.label(unit), Source: "definition"}
 	if preheats(unit) {
 		line.Formula = "preheat, at most outdoor + (preheat - lowest outdoor temperature that it holds at); outdoor where that is warmer"
 	} else {
@@ -35,7 +35,7 @@ func (f *Facts) entering(unit *design.Ventilator) result[q.Temperature] {
 
 // preheatPower is the heat that a preheater adds at winter design.
 func (f *Facts) preheatPower(unit *design.Ventilator) result[q.Power] {
-	line := Line{Name: "heat of the preheater at " + winter.name, Of: design.Label(unit),
+	line := Line{Name: "heat of the preheater at " + winter.name, Of: f.label(unit),
 		Formula: "dry air in the supply flow x (1006 + 1860 W) J/kg K x (air that enters the core - outdoor)", Source: "enthalpy of moist air"}
 	return compute(f, line, func(w *working) func() (q.Power, error) {
 		operation := f.air(w, winter)

@@ -52,13 +52,13 @@ func (f *Facts) worstPressure() result[q.Pressure] {
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		law, local := f.law(w), f.devices(w)
 		var worst []stateAtWork
-		for _, s := range states() {
+		for _, s := range states {
 			if f.can(s) {
 				worst = append(worst, stateAtWork{s.name, f.withExhausts(w, s, local)})
 			}
 		}
 		if len(worst) == 0 { // no ventilator: the exhausts alone
-			worst = append(worst, stateAtWork{"", f.withExhausts(w, states()[0], local)})
+			worst = append(worst, stateAtWork{"", f.withExhausts(w, states[0], local)})
 		}
 		return func() (q.Pressure, error) {
 			p, name, err := deepest(law(), worst)
@@ -108,7 +108,7 @@ func deepest(law envelope.Leakage, states []stateAtWork) (lowest q.Pressure, nam
 // or the usual figure of its venting. Where the design does not tell a shared
 // vent from one of its own, the stricter figure is taken.
 func (f *Facts) tolerance(a *design.Appliance) result[q.Pressure] {
-	line := Line{Name: "depressurization that it bears", Of: design.Label(a), Formula: "as stated, or by the way of venting", House: true}
+	line := Line{Name: "depressurization that it bears", Of: f.label(a), Formula: "as stated, or by the way of venting", House: true}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
 		if a.PressureLimit != nil {
 			limit := given(w, "stated", a.PressureLimit, a.Ref, "pressure_limit")
@@ -166,7 +166,7 @@ var ventless = []design.ApplianceKind{"range", "dryer", "kitchen-hood", "bath-fa
 
 func (f *Facts) pressureLines() []Line {
 	lines := []Line{*f.flow50().line}
-	for _, s := range states() {
+	for _, s := range states {
 		if f.can(s) {
 			lines = append(lines, *f.housePressure(s).line)
 		}

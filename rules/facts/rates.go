@@ -62,7 +62,7 @@ func (f *Facts) wholeHouse() result[q.Flow] {
 
 // perPerson is the average supply flow of a unit over the people of the dwelling.
 func (f *Facts) perPerson(unit *design.Ventilator) result[q.Flow] {
-	line := Line{Name: "supply air for each person", Of: design.Label(unit), Formula: "average supply flow / occupants", Source: "definition"}
+	line := Line{Name: "supply air for each person", Of: f.label(unit), Formula: "average supply flow / occupants", Source: "definition"}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
 		flow := from(w, "average supply flow", f.averageSupply(unit))
 		d := f.Design.Dwelling
@@ -80,7 +80,7 @@ var errNobody = errors.New("nobody lives in the dwelling")
 
 // airChanges is how often the average supply flow of a unit fills the dwelling.
 func (f *Facts) airChanges(unit *design.Ventilator) result[q.AirChange] {
-	line := Line{Name: "air changes by the supply air", Of: design.Label(unit), Formula: "average supply flow / volume", Source: "definition"}
+	line := Line{Name: "air changes by the supply air", Of: f.label(unit), Formula: "average supply flow / volume", Source: "definition"}
 	return compute(f, line, func(w *working) func() (q.AirChange, error) {
 		flow := from(w, "average supply flow", f.averageSupply(unit))
 		d := f.Design.Dwelling

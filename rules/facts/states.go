@@ -85,21 +85,18 @@ func setting(name string) state {
 		func(f *Facts, w *working, u *design.Ventilator) streams { return f.settingStreams(w, u, name) }}
 }
 
-// states lists the ways, in the order of a worksheet.
-func states() []state {
-	running := func(f *Facts, w *working, unit *design.Ventilator) streams { return f.normalStreams(w, unit) }
-	return []state{
-		{normal, anyUnit, running},
-		setting("low"), setting("boost"), setting("maximum"),
-		{"defrost", defrosts, defrostStreams},
-		{"supply fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
-			return streams{0, f.normalStreams(w, u).extract}
-		}},
-		{"extract fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
-			return streams{f.normalStreams(w, u).supply, 0}
-		}},
-		{"off", anyUnit, func(*Facts, *working, *design.Ventilator) streams { return streams{} }},
-	}
+// states are the ways, in the order of a worksheet.
+var states = []state{
+	{normal, anyUnit, (*Facts).normalStreams},
+	setting("low"), setting("boost"), setting("maximum"),
+	{"defrost", defrosts, defrostStreams},
+	{"supply fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
+		return streams{0, f.normalStreams(w, u).extract}
+	}},
+	{"extract fan stopped", twoStreams, func(f *Facts, w *working, u *design.Ventilator) streams {
+		return streams{f.normalStreams(w, u).supply, 0}
+	}},
+	{"off", anyUnit, func(*Facts, *working, *design.Ventilator) streams { return streams{} }},
 }
 
 func (f *Facts) can(s state) bool {

@@ -98,7 +98,7 @@ var terminalAllowance = allowance{source: "tolerance of balancing trades, from m
 // measuredTerminal is how far a terminal is from its design flow.
 func (f *Facts) measuredTerminal(m *design.Measured) result[q.Ratio] {
 	t := m.Terminal.To
-	line := Line{Name: "flow, measured off design", Of: design.Label(t), Formula: "(measured - design) / design", Source: terminalAllowance.source}
+	line := Line{Name: "flow, measured off design", Of: f.label(t), Formula: "(measured - design) / design", Source: terminalAllowance.source}
 	return compute(f, line, func(w *working) func() (q.Ratio, error) {
 		measured := given(w, "measured", m.Flow, m.Ref, "flow")
 		designed := given(w, "design", t.Flow, t.Ref, "flow")

@@ -45,36 +45,57 @@ func (r result[T]) get() (T, error) { return r.value, forAPerson(r.err) }
 // forAPerson leaves an error that names missing inputs as it is; any other is
 // something that a person must judge.
 func forAPerson(err error) error {
-	var many document.MissingAll
-	var one *document.Missing
-	if err == nil || errors.As(err, &many) || errors.As(err, &one) {
+	if err == nil || missingOf(err) != nil {
 		return err
 	}
 	return &expression.Undetermined{Reason: err.Error()}
 }
 
+// missingOf is the inputs that an error says are missing; none where it says anything
+// else.
+func missingOf(err error) document.MissingAll {
+	var many document.MissingAll
+	var one *document.Missing
+	switch {
+	case errors.As(err, &many):
+		return many
+	case errors.As(err, &one):
+		return document.MissingAll{*one}
+	}
+	return nil
+}
+
 // working gathers what a line computes with.
 type working struct {
-	line    *Line
+	line    Line
+	listing bool // the line lists its inputs
 	missing document.MissingAll
 	trouble error
 }
 
+// lineKey tells the lines of a design apart.
+type lineKey struct{ name, of string }
+
 // compute works out a line once for a design. gather collects the inputs and
 // gives the computation, which runs only when nothing is missing.
 func compute[T any](f *Facts, line Line, gather func(w *working) func() (T, error)) result[T] {
-	key := line.Name + "\x00" + line.Of
+	key := lineKey{line.Name, line.Of}
 	if done, ok := f.computed[key]; ok {
 		return done.(result[T])
 	}
-	w := &working{line: &line}
+	r := workOut(line, f.listing, gather)
+	f.computed[key] = r
+	return r
+}
+
+func workOut[T any](line Line, listing bool, gather func(w *working) func() (T, error)) result[T] {
+	w := &working{line: line, listing: listing}
 	calculate := gather(w)
-	r := result[T]{line: &line, err: w.err()}
+	r := result[T]{line: &w.line, err: w.err()}
 	if r.err == nil {
 		r.value, r.err = calculate()
 	}
 	r.line.settle(r.value, r.err)
-	f.computed[key] = r
 	return r
 }
 
@@ -88,16 +109,11 @@ func (w *working) err() error {
 }
 
 func (l *Line) settle(value any, err error) {
-	var many document.MissingAll
-	var one *document.Missing
-	switch {
-	case err == nil:
+	if err == nil {
 		l.Value = value
-	case errors.As(err, &many):
-		l.Missing = many
-	case errors.As(err, &one):
-		l.Missing = document.MissingAll{*one}
-	default:
+		return
+	}
+	if l.Missing = missingOf(err); l.Missing == nil {
 		l.Trouble = err.Error()
 	}
 }
@@ -109,12 +125,17 @@ func given[T any](w *working, name string, value *T, ref document.Ref, key strin
 		var none T
 		return none
 	}
-	w.take(Input{name, *value, ref, key})
+	if w.listing {
+		w.take(Input{name, *value, ref, key})
+	}
 	return *value
 }
 
-// take lists an input once.
+// take lists an input once, where inputs are listed.
 func (w *working) take(in Input) {
+	if !w.listing {
+		return
+	}
 	for _, known := range w.line.Inputs {
 		if known.Name == in.Name && known.Key == in.Key && known.Ref == in.Ref {
 			return
@@ -139,19 +160,22 @@ func from[T any](w *working, name string, r result[T]) T {
 
 // fromError takes a value that another function worked out.
 func fromError[T any](w *working, name string, value T, err error) T {
-	var many document.MissingAll
-	var one *document.Missing
 	switch {
-	case err == nil:
+	case err != nil:
+		w.fail(err)
+	case w.listing:
 		w.take(Input{Name: name, Value: value})
-	case errors.As(err, &many):
-		for _, m := range many {
-			w.lack(m)
-		}
-	case errors.As(err, &one):
-		w.lack(*one)
-	case w.trouble == nil:
-		w.trouble = err
 	}
 	return value
+}
+
+// fail takes an error of what a line computes with.
+func (w *working) fail(err error) {
+	missing := missingOf(err)
+	for _, m := range missing {
+		w.lack(m)
+	}
+	if missing == nil && w.trouble == nil {
+		w.trouble = err
+	}
 }

@@ -7,8 +7,9 @@ type Section struct {
 }
 
 // Worksheet computes every value that rules can ask for, in the order in which
-// they follow from each other.
+// they follow from each other, each with its inputs.
 func (f *Facts) Worksheet() []Section {
+	f = f.listed()
 	var kept []Section
 	for _, s := range []Section{
 		{"Rates", f.rateLines()},
@@ -24,6 +25,13 @@ func (f *Facts) Worksheet() []Section {
 		}
 	}
 	return kept
+}
+
+// listed are the facts of the same design with lines that list their inputs.
+func (f *Facts) listed() *Facts {
+	listed := Of(f.Design)
+	listed.listing = true
+	return listed
 }
 
 func (f *Facts) deliveryLines() []Line {
