@@ -41,7 +41,7 @@ func (t *Tree) refused(err error) Problem {
 		at = min(at+parse.Position.Start, len(t.source))
 		message = parse.Message
 	}
-	return Problem{Position: t.lines.position(span{at, at}), Message: "not valid TOML: " + strings.ToLower(message[:1]) + message[1:]}
+	return Problem{Position: t.lines.position(spanOf(at, at)), Message: "not valid TOML: " + strings.ToLower(message[:1]) + message[1:]}
 }
 
 // differs finds the first value that the second reader gives otherwise.

@@ -28,7 +28,7 @@ func admit(source []byte) *Problem {
 		return nil
 	}
 	at := invalid(source)
-	return &Problem{Position: newLines(string(source)).position(span{at, at}), Hint: utf8Hint,
+	return &Problem{Position: newLines(string(source)).position(spanOf(at, at)), Hint: utf8Hint,
 		Message: fmt.Sprintf("found the byte 0x%02X, which is not UTF-8 text", source[at])}
 }
 

@@ -92,9 +92,9 @@ func (l *lines) between(from, to int) int {
 // part on its first line.
 func (l *lines) position(s span) Position {
 	l.find.Do(l.index)
-	line := max(0, sort.SearchInts(l.starts, s.start+1)-1)
-	start := max(s.start, l.starts[line])
-	end := max(start, min(s.end, l.end(line)))
+	line := max(0, sort.SearchInts(l.starts, int(s.start)+1)-1)
+	start := max(int(s.start), l.starts[line])
+	end := max(start, min(int(s.end), l.end(line)))
 	column := l.between(l.starts[line], start) + 1 // columns count from 1
 	return Position{Line: line + 1, Column: column, EndColumn: column + l.between(start, end)}
 }

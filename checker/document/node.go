@@ -25,7 +25,9 @@ const (
 )
 
 // span is a half-open range of bytes in the source.
-type span struct{ start, end int }
+type span struct{ start, end int32 }
+
+func spanOf(start, end int) span { return span{int32(start), int32(end)} }
 
 // node is one value of a document with the place where it stands.
 type node struct {
@@ -37,12 +39,19 @@ type node struct {
 	key    span   // the last part of the key or header that names it
 	at     span   // the value; of a table with a header, the header with its brackets
 	parent *node
-	within *node // of a dotted table: the table whose keys may add to it
-	value  any   // string, int64, float64, bool, or Moment
+	value  any // string, int64, float64, bool, or Moment
+	*branch
+}
 
+// branch is what a table or list holds.
+type branch struct {
 	children []*node          // in file order
 	byName   map[string]*node // nil while there are few
+	within   *node            // of a dotted table: the table whose keys may add to it
 }
+
+// leaf is what holds nothing: all scalars, empty tables and empty lists.
+var leaf = &branch{}
 
 // few is how many keys are looked through faster than looked up.
 const few = 12

@@ -13,7 +13,7 @@ import (
 
 // somewhere is the end of a list or table inside another value, which the oracle
 // does not give.
-const somewhere = -1
+const somewhere = int32(-1)
 
 // place is where the oracle sees a key and its value. An element of a list has no
 // key.
@@ -47,7 +47,7 @@ func placesOf(source []byte) (map[string]place, error) {
 
 func (o *oracle) span(r unstable.Range) span {
 	start := int(r.Offset) + o.offset
-	return span{start, start + int(r.Length)}
+	return spanOf(start, start+int(r.Length))
 }
 
 // header enters the table that a header names.
@@ -88,7 +88,7 @@ func (o *oracle) brackets(first, last unstable.Range) span {
 	start := len(strings.TrimRight(before, "["))
 	rest := strings.TrimLeft(after, " \t")
 	end := len(data) - len(strings.TrimLeft(rest, "]"))
-	return span{start + o.offset, end + o.offset}
+	return spanOf(start+o.offset, end+o.offset)
 }
 
 // pair notes a key and its value, and the tables that a dotted key leads through.
@@ -106,8 +106,8 @@ func (o *oracle) pair(path string, e *unstable.Node) {
 	data := o.parser.Data()
 	between := data[key.Offset+key.Length : e.Raw.Offset+e.Raw.Length]
 	value := bytes.TrimLeft(bytes.TrimLeft(between, " \t")[1:], " \t")
-	end := o.span(e.Raw).end
-	o.value(path, place{o.span(key), span{end - len(value), end}}, e.Value())
+	end := int(o.span(e.Raw).end)
+	o.value(path, place{o.span(key), spanOf(end-len(value), end)}, e.Value())
 }
 
 // value notes a value, and what is in it.

@@ -20,9 +20,8 @@ type reader struct {
 
 	unwanted string // header of tables that are left out; empty: none are
 
-	parts []part  // of the key being read
-	spare []node  // room for the nodes to come
-	room  []*node // room for the children to come
+	parts []part // of the key being read
+	spare spare
 
 	quoted  int   // offset after the last text with quotes
 	record  bool  // note where the characters of a text stand
@@ -46,7 +45,7 @@ func (r *reader) read() (stopped *Problem) {
 	}()
 	r.at = begin(r.source)
 	r.beyond = r.at > 0
-	r.root = &node{index: -1, origin: headed}
+	r.root = &node{index: -1, origin: headed, branch: &branch{}}
 	r.section = r.root
 	for r.blank(); !r.end(); r.blank() {
 		switch {
@@ -94,7 +93,7 @@ func (r *reader) take(c byte) bool {
 // next is the span of the next character; empty at the end.
 func (r *reader) next() span {
 	_, size := utf8.DecodeRuneInString(r.source[r.at:])
-	return span{r.at, r.at + size}
+	return spanOf(r.at, r.at+size)
 }
 
 // spaces skips blanks and tabs.
@@ -149,7 +148,7 @@ func (r *reader) character() {
 	if c := r.peek(); !isPrintable(c) {
 		r.fail(r.next(), "", "found the control character U+%04X, expected printable text", c)
 	}
-	r.at = r.next().end
+	r.at = int(r.next().end)
 }
 
 func (r *reader) endOfStatement() {

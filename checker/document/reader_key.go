@@ -31,7 +31,7 @@ func (r *reader) header() {
 		r.fail(r.next(), "", "found %s in a table header, expected %q", r.found(), closing)
 	}
 	r.at += len(closing)
-	r.section = r.open(parts, span{start, r.at}, many)
+	r.section = r.open(parts, spanOf(start, r.at), many)
 }
 
 // keys reads a dotted key and the blanks around it. The parts hold until the next
@@ -57,17 +57,17 @@ func (r *reader) key() part {
 		r.at++
 	}
 	if r.at > start {
-		return part{r.source[start:r.at], span{start, r.at}}
+		return part{r.source[start:r.at], spanOf(start, r.at)}
 	}
 	switch {
 	case r.has(`"""`), r.has("'''"):
-		r.fail(span{start, start + 3}, "", "found three quotes, expected a key on one line")
+		r.fail(spanOf(start, start+3), "", "found three quotes, expected a key on one line")
 	case r.peek() != '"' && r.peek() != '\'':
 		r.fail(r.next(), keyHint(r.peek()), "found %s, expected a key", r.found())
 	}
 	r.beyond = true
 	name := r.line()
-	return part{name, span{start, r.at}}
+	return part{name, spanOf(start, r.at)}
 }
 
 // isBare tells whether a character may stand in a key without quotes.

@@ -29,7 +29,7 @@ func (r *reader) scalar(n *node) {
 	r.beyond = r.beyond || !isPlain(word)
 	var err error
 	if n.kind, n.value, err = scalarOf(word); err != nil {
-		r.fail(span{start, r.at}, unquotedHint(word), "found %s, %v", excerpt(word), err)
+		r.fail(spanOf(start, r.at), unquotedHint(word), "found %s, %v", excerpt(word), err)
 	}
 }
 

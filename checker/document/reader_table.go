@@ -11,8 +11,9 @@ func (r *reader) define(into *node, parts []part) *node {
 		switch {
 		case next == nil:
 			next = r.make(into, p.name, -1, p.at)
-			next.origin, next.within = dotted, section
-			r.hang(into, next)
+			next.origin, next.branch = dotted, r.spare.fork()
+			next.within = section
+			r.spare.hang(into, next)
 		case next.origin != dotted || next.within != section:
 			r.clash(next, p.at, fixed)
 			next = r.make(into, p.name, -1, p.at)
@@ -24,7 +25,7 @@ func (r *reader) define(into *node, parts []part) *node {
 		r.clash(first, leaf.at, twice)
 		return n
 	}
-	r.hang(into, n)
+	r.spare.hang(into, n)
 	return n
 }
 
@@ -41,7 +42,7 @@ func (r *reader) open(parts []part, at span, many bool) *node {
 	switch {
 	case n == nil:
 		n = r.make(into, leaf.name, -1, leaf.at)
-		r.hang(into, n)
+		r.spare.hang(into, n)
 	case n.origin == headed, n.origin == dotted:
 		r.clash(n, at, "table %.64q is given twice, first on line %d")
 		return n
@@ -64,7 +65,7 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 	case list == nil:
 		list = r.make(into, leaf.name, -1, leaf.at)
 		list.kind, list.origin, list.at = array, repeated, at
-		r.hang(into, list)
+		r.spare.hang(into, list)
 	case list.origin == headed:
 		r.clash(list, at, "table %.64q is one table since line %d, expected double brackets there too")
 		list = r.make(into, leaf.name, -1, leaf.at)
@@ -74,7 +75,7 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 	}
 	n := r.make(list, "", len(list.children), leaf.at)
 	n.origin, n.at = headed, at
-	r.hang(list, n)
+	r.spare.hang(list, n)
 	return n
 }
 
@@ -85,7 +86,7 @@ func (r *reader) enter(into *node, p part) *node {
 	case n == nil:
 		n = r.make(into, p.name, -1, p.at)
 		n.origin = implied
-		r.hang(into, n)
+		r.spare.hang(into, n)
 	case n.origin == closed:
 		r.clash(n, p.at, fixed)
 		n = r.make(into, p.name, -1, p.at)

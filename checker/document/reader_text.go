@@ -26,7 +26,7 @@ func (r *reader) line() string {
 	for r.peek() != quote {
 		switch {
 		case r.endOfLine():
-			r.fail(span{start, r.at}, `a text over several lines stands in three quotes: """ or '''`, "the text that begins here has no closing quote on its line")
+			r.fail(spanOf(start, r.at), `a text over several lines stands in three quotes: """ or '''`, "the text that begins here has no closing quote on its line")
 		case quote == '"' && r.peek() == '\\':
 			r.escape(&b)
 		default:
@@ -71,7 +71,7 @@ func (r *reader) lots() string {
 	for !r.closing(quotes, &b) {
 		switch {
 		case r.end():
-			r.fail(span{start, start + 3}, "", "the text that begins here is not closed, expected %s", quotes)
+			r.fail(spanOf(start, start+3), "", "the text that begins here is not closed, expected %s", quotes)
 		case r.endOfLine():
 			r.breakLine(&b)
 		case quotes == `"""` && r.peek() == '\\':
@@ -179,7 +179,7 @@ func (r *reader) escape(b *strings.Builder) {
 	}
 	digits := escapeDigits(letter)
 	if digits == 0 {
-		r.fail(span{start, r.next().end}, `write \\ for a backslash, or put the text in single quotes`, "found the unknown escape \\%s", r.letter())
+		r.fail(spanOf(start, int(r.next().end)), `write \\ for a backslash, or put the text in single quotes`, "found the unknown escape \\%s", r.letter())
 	}
 	r.at++
 	first := r.at
@@ -188,7 +188,7 @@ func (r *reader) escape(b *strings.Builder) {
 	}
 	code, err := strconv.ParseUint(r.source[first:r.at], 16, 32)
 	if err != nil || r.at < first+digits || !utf8.ValidRune(rune(code)) {
-		r.fail(span{start, r.at}, "", "found %s, expected \\%c and the %d digits of a character in hexadecimal", r.excerpt(span{start, r.at}), letter, digits)
+		r.fail(spanOf(start, r.at), "", "found %s, expected \\%c and the %d digits of a character in hexadecimal", r.excerpt(spanOf(start, r.at)), letter, digits)
 	}
 	b.WriteRune(rune(code))
 }

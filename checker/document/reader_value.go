@@ -5,11 +5,6 @@ import (
 	"strings"
 )
 
-const (
-	nodesAtOnce = 64 // that one allocation makes
-	usual       = 8  // children that most tables and lists have at most
-)
-
 // make gives a node that is to hang under parent, within the limits.
 func (r *reader) make(parent *node, name string, index int, key span) *node {
 	r.values++
@@ -20,24 +15,9 @@ func (r *reader) make(parent *node, name string, index int, key span) *node {
 	case depth > MaxDepth:
 		r.fail(key, "", "tables and lists stand more than %d deep inside one another", MaxDepth)
 	}
-	if len(r.spare) == 0 {
-		r.spare = make([]node, nodesAtOnce)
-	}
-	n := &r.spare[0]
-	r.spare = r.spare[1:]
+	n := r.spare.node()
 	n.parent, n.name, n.index, n.key, n.at, n.depth = parent, name, int32(index), key, key, depth
 	return n
-}
-
-// hang adds a value to the table or list that it was made for.
-func (r *reader) hang(under, n *node) {
-	if under.children == nil {
-		if len(r.room) == 0 {
-			r.room = make([]*node, nodesAtOnce*usual)
-		}
-		under.children, r.room = r.room[:0:usual], r.room[usual:]
-	}
-	under.add(n)
 }
 
 // fill reads a value into its node.
@@ -56,7 +36,7 @@ func (r *reader) fill(n *node) {
 	default:
 		r.scalar(n)
 	}
-	n.at = span{start, r.at}
+	n.at = spanOf(start, r.at)
 }
 
 // elements reads the rest of an array.
@@ -66,7 +46,7 @@ func (r *reader) elements(n *node, start int) {
 			r.unclosed(start, "list", "]")
 		}
 		element := r.make(n, "", len(n.children), r.next())
-		r.hang(n, element)
+		r.spare.hang(n, element)
 		r.fill(element)
 		r.separator(start, "list", "]")
 	}
@@ -93,11 +73,11 @@ func (r *reader) separator(start int, what, closing string) {
 	case r.end():
 		r.unclosed(start, what, closing)
 	default:
-		hint := fmt.Sprintf("the %s begins on line %d", what, r.lines.position(span{start, start}).Line)
+		hint := fmt.Sprintf("the %s begins on line %d", what, r.lines.position(spanOf(start, start)).Line)
 		r.fail(r.next(), hint, "found %s in a %s, expected a comma or %q", r.found(), what, closing)
 	}
 }
 
 func (r *reader) unclosed(start int, what, closing string) {
-	r.fail(span{start, start + 1}, "", "the %s that begins here is not closed, expected %q", what, closing)
+	r.fail(spanOf(start, start+1), "", "the %s that begins here is not closed, expected %q", what, closing)
 }

@@ -14,7 +14,7 @@ func (r Ref) Text(key string) (t Text, ok bool) {
 	if c == nil || c.kind != text {
 		return Text{}, false
 	}
-	return Text{Value: c.value.(string), tree: r.tree, start: c.at.start}, true
+	return Text{Value: c.value.(string), tree: r.tree, start: int(c.at.start)}, true
 }
 
 // places gives where each character of the value stands in the source, and its end.
@@ -38,7 +38,7 @@ func (t Text) Span(offset, length int) Position {
 	last := len(at) - 1
 	from := max(0, min(offset, last))
 	to := max(from, min(from+length, last))
-	s := span{at[from], at[to]}
+	s := spanOf(at[from], at[to])
 	if from == last {
 		s.end++ // the quote
 	}
