@@ -26,18 +26,50 @@ type annotationsFormat struct{}
 
 func (annotationsFormat) Name() string { return "annotations" }
 
-func (annotationsFormat) Write(w io.Writer, b Batch) error {
-	all := annotationsOf(b)
-	slices.SortStableFunc(all, compareAnnotations)
+func (annotationsFormat) begin(_ Setting, o Output) writer {
+	return &annotationsWriter{to: o.To, first: map[string][]annotation{}, count: map[string]int{}}
+}
+
+// annotationsWriter keeps the first ten of each kind.
+type annotationsWriter struct {
+	to    io.Writer
+	first map[string][]annotation // by command, in their order
+	count map[string]int
+	any   bool // a design was there
+}
+
+func (w *annotationsWriter) report(r *reviewed) error { return w.add(linesOf(r)) }
+
+func (w *annotationsWriter) failure(f Failure) error { return w.add(linesOfFailure(f)) }
+
+// add says what the format lines says.
+func (w *annotationsWriter) add(lines []line) error {
+	w.any = true
+	for _, l := range lines {
+		w.keep(annotation{commandOf(l.level), path.Clean(l.file), l.at, l.tag, l.text})
+	}
+	return nil
+}
+
+func (w *annotationsWriter) keep(a annotation) {
+	w.count[a.command]++
+	kept := append(w.first[a.command], a)
+	slices.SortStableFunc(kept, compareAnnotations)
+	w.first[a.command] = kept[:min(len(kept), mostAnnotations)]
+}
+
+func (w *annotationsWriter) end() error {
+	if !w.any {
+		w.keep(annotation{command: "error", title: driverName, text: nothingReviewed})
+	}
 	var out strings.Builder
-	count := map[string]int{}
-	for _, a := range all {
-		if count[a.command]++; count[a.command] <= mostAnnotations {
+	for _, command := range commands {
+		for _, a := range w.first[command] {
 			out.WriteString(a.String())
 		}
 	}
-	out.WriteString(leftOut(count))
-	_, err := io.WriteString(w, out.String())
+	out.WriteString(leftOut(w.count))
+	_, err := io.WriteString(w.to, out.String())
 	return err
 }
 
@@ -60,22 +92,7 @@ func commandOf(l rules.Level) string {
 }
 
 func compareAnnotations(a, b annotation) int {
-	return cmp.Or(
-		cmp.Compare(slices.Index(commands, a.command), slices.Index(commands, b.command)),
-		cmp.Compare(a.file, b.file), comparePositions(a.at, b.at), cmp.Compare(a.title, b.title),
-	)
-}
-
-// annotationsOf says what the format lines says.
-func annotationsOf(b Batch) []annotation {
-	if b.empty() {
-		return []annotation{{command: "error", title: driverName, text: nothingReviewed}}
-	}
-	var all []annotation
-	for _, l := range problemLines(b) {
-		all = append(all, annotation{commandOf(l.level), path.Clean(l.file), l.at, l.tag, l.text})
-	}
-	return all
+	return cmp.Or(cmp.Compare(a.file, b.file), comparePositions(a.at, b.at), cmp.Compare(a.title, b.title))
 }
 
 func (a annotation) String() string {

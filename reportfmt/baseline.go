@@ -18,7 +18,7 @@ import (
 // Baseline is an earlier review, read from its report, that a new one is
 // compared with.
 type Baseline struct {
-	results []earlier
+	results map[string][]earlier // by the key of their file
 }
 
 // earlier is a result of an earlier review.
@@ -90,12 +90,14 @@ func ReadBaseline(source []byte) (*Baseline, error) {
 	if err != nil {
 		return nil, err
 	}
+	b := &Baseline{map[string][]earlier{}}
 	for _, e := range results {
 		if err := e.check(); err != nil {
 			return nil, err
 		}
+		b.results[e.File] = append(b.results[e.File], e)
 	}
-	return &Baseline{results}, nil
+	return b, nil
 }
 
 // check refuses what this program does not write.

@@ -18,12 +18,12 @@ func TestAReviewIsNotNewToItself(t *testing.T) {
 	for name, b := range batches() {
 		for _, format := range baselineFormats {
 			b.Baseline = baselineFrom(format, b)
-			c := b.changes()
-			for _, p := range problems(b) {
-				require.Equal(t, unchangedState, c.state(p.Result), "%s as %s: %s", name, format, ruleID(p.Result))
-			}
 			for _, r := range b.Reports {
-				require.Empty(t, c.absent[r], "%s as %s", name, format)
+				c := b.Baseline.changes(r)
+				for _, p := range problems(r) {
+					require.Equal(t, unchangedState, c.state(p.Result), "%s as %s: %s", name, format, ruleID(p.Result))
+				}
+				require.Empty(t, c.absent, "%s as %s", name, format)
 			}
 		}
 	}
@@ -33,19 +33,19 @@ func TestAReviewIsNotNewToItself(t *testing.T) {
 func TestBaselineHoldsWhatItsFormatHolds(t *testing.T) {
 	b := batches()["outcomes"]
 	for format, want := range map[string]int{"json": 11, "sarif-evidence": 11, "sarif": 6} {
-		require.Len(t, baselineFrom(format, b).results, want, format)
+		require.Len(t, baselineFrom(format, b).results[b.Reports[0].File], want, format)
 	}
 }
 
 func TestBaselineReadsTheSameFromEveryFormat(t *testing.T) {
 	b := batches()["outcomes"]
 	want := map[identity]rules.Level{}
-	for _, p := range problems(b) {
+	for _, p := range problems(b.Reports[0]) {
 		want[identityOf(p.File, p.Result)] = p.Result.Level
 	}
 	for _, format := range baselineFormats {
 		got := map[identity]rules.Level{}
-		for _, e := range baselineFrom(format, b).results {
+		for _, e := range baselineFrom(format, b).results[b.Reports[0].File] {
 			if e.problem() {
 				got[e.identity] = e.Level
 			}
@@ -67,7 +67,7 @@ func TestLinesMayMove(t *testing.T) {
 	moved := failedSeparation()
 	moved.Position, moved.Pointer = at(400, 1, 2), "/opening/9/from_left"
 	b.Reports = []*checker.Report{report("./a.vent.toml", moved)}
-	fresh, known, gone := b.changes().news(b.Reports[0])
+	fresh, known, gone := b.Baseline.changes(b.Reports[0]).news(b.Reports[0])
 	require.Equal(t, []int{0, 1, 0}, []int{fresh, known, gone})
 }
 
@@ -86,11 +86,11 @@ func TestWhatIsNew(t *testing.T) {
 	} {
 		b := batch(report("a.vent.toml", c.now))
 		b.Baseline = baselineFrom("sarif-evidence", before)
-		require.Equal(t, c.want, b.changes().state(&b.Reports[0].Results[0]), name)
+		require.Equal(t, c.want, b.Baseline.changes(b.Reports[0]).state(&b.Reports[0].Results[0]), name)
 		elsewhere := batch(report("b.vent.toml", c.now))
-		elsewhere.Baseline = b.Baseline
-		require.Equal(t, newState, elsewhere.changes().state(&elsewhere.Reports[0].Results[0]), name)
-		require.Empty(t, elsewhere.changes().absent, name) // a.vent.toml was not reviewed
+		changes := b.Baseline.changes(elsewhere.Reports[0])
+		require.Equal(t, newState, changes.state(&elsewhere.Reports[0].Results[0]), name)
+		require.Empty(t, changes.absent, name) // a.vent.toml was not reviewed
 	}
 }
 
@@ -103,29 +103,39 @@ func with(r checker.Result, change func(*checker.Result)) checker.Result {
 func TestOneKnownDoesNotHideTwo(t *testing.T) {
 	b := batch(report("a.vent.toml", failedSeparation(), failedSeparation()))
 	b.Baseline = baselineFrom("json", batch(report("a.vent.toml", failedSeparation())))
-	fresh, known, gone := b.changes().news(b.Reports[0])
+	fresh, known, gone := b.Baseline.changes(b.Reports[0]).news(b.Reports[0])
 	require.Equal(t, []int{1, 1, 0}, []int{fresh, known, gone})
 }
 
 // What a baseline lists as gone is not in it.
 func TestAbsentResultsAreNoBaseline(t *testing.T) {
 	b := compared()
-	require.NotEmpty(t, b.changes().gone(b.Reports[0]))
+	require.NotEmpty(t, b.Baseline.changes(b.Reports[0]).gone())
 	b.Baseline = baselineFrom("sarif-evidence", b)
-	require.Empty(t, b.changes().gone(b.Reports[0]))
+	require.Empty(t, b.Baseline.changes(b.Reports[0]).gone())
+}
+
+// blocked tells whether a batch makes the review fail.
+func blocked(t *testing.T, b Batch) bool {
+	t.Helper()
+	run := Begin(b.Setting)
+	for _, r := range b.Reports {
+		require.NoError(t, run.Add(r))
+	}
+	return run.Blocked()
 }
 
 func TestGate(t *testing.T) {
 	b := batch(report("a.vent.toml", failedSeparation(), advisedFlow(), judgedFitting()))
-	require.True(t, b.Blocked())
+	require.True(t, blocked(t, b))
 	b.Gate = Gate{NewOnly: true}
-	require.True(t, b.Blocked(), "without a baseline all is new")
+	require.True(t, blocked(t, b), "without a baseline all is new")
 	b.Baseline = baselineFrom("sarif", batch(report("a.vent.toml", failedSeparation())))
-	require.False(t, b.Blocked())
+	require.False(t, blocked(t, b))
 	b.Gate.Level = rules.Warning
-	require.True(t, b.Blocked())
+	require.True(t, blocked(t, b))
 	b.Gate = Gate{}
-	require.True(t, b.Blocked(), "a baseline alone changes no verdict")
+	require.True(t, blocked(t, b), "a baseline alone changes no verdict")
 }
 
 func TestUnreadableBaselines(t *testing.T) {

@@ -123,7 +123,7 @@ func baselineFrom(format string, b Batch) *Baseline {
 		panic(err)
 	}
 	var out bytes.Buffer
-	if err := f.Write(&out, b); err != nil {
+	if err := Write(&out, f, b); err != nil {
 		panic(err)
 	}
 	baseline, err := ReadBaseline(out.Bytes())

@@ -14,7 +14,7 @@ func BenchmarkWrite(b *testing.B) {
 		b.Run(f.Name(), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
-				require.NoError(b, f.Write(io.Discard, house))
+				require.NoError(b, Write(io.Discard, f, house))
 			}
 		})
 	}

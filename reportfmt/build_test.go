@@ -11,7 +11,7 @@ import (
 // are invented.
 
 func batch(reports ...*checker.Report) Batch {
-	return Batch{Reports: reports, Tool: Tool{Name: "ventlint", Version: "0.1.0"}}
+	return Batch{Reports: reports, Setting: Setting{Tool: Tool{Name: "ventlint", Version: "0.1.0"}}}
 }
 
 func report(file string, results ...checker.Result) *checker.Report {

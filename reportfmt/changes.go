@@ -13,46 +13,39 @@ const (
 	absentState    = "absent"
 )
 
-// changes is how a batch differs from its baseline. A nil one, of a batch
-// without a baseline, knows of no result whether it is new.
+// changes is how a report differs from the baseline. A nil one, of a run without
+// a baseline, knows of no result whether it is new.
 type changes struct {
 	known  map[*checker.Result]bool
-	absent map[*checker.Report][]earlier // of the files that the batch reviewed
+	absent []earlier
 }
 
-// changes compares a batch with its baseline. Of several results that nothing
+// changes compares a report with the baseline. Of several results that nothing
 // but their place tells apart, as many are known as the baseline has.
-func (b Batch) changes() *changes {
-	if b.Baseline == nil {
+func (b *Baseline) changes(report *checker.Report) *changes {
+	if b == nil {
 		return nil
 	}
+	before := b.results[fileKey(report.File)]
 	left := map[identity]int{}
-	for _, e := range b.Baseline.results {
+	for _, e := range before {
 		left[e.identity]++
 	}
-	c := &changes{map[*checker.Result]bool{}, map[*checker.Report][]earlier{}}
-	for _, report := range b.Reports {
-		for i := range report.Results {
-			if r := &report.Results[i]; left[identityOf(report.File, r)] > 0 {
-				left[identityOf(report.File, r)]--
-				c.known[r] = true
-			}
+	c := &changes{known: map[*checker.Result]bool{}}
+	for i := range report.Results {
+		r := &report.Results[i]
+		if id := identityOf(report.File, r); left[id] > 0 {
+			left[id]--
+			c.known[r] = true
 		}
 	}
-	c.findAbsent(b, left)
+	for _, e := range before {
+		if left[e.identity] > 0 {
+			left[e.identity]--
+			c.absent = append(c.absent, e)
+		}
+	}
 	return c
-}
-
-// findAbsent lists the earlier results that no result of the batch took up.
-func (c *changes) findAbsent(b Batch, left map[identity]int) {
-	for _, report := range b.Reports {
-		for _, e := range b.Baseline.results {
-			if e.File == fileKey(report.File) && left[e.identity] > 0 {
-				left[e.identity]--
-				c.absent[report] = append(c.absent[report], e)
-			}
-		}
-	}
 }
 
 // state is empty without a baseline.
@@ -79,13 +72,13 @@ func (c *changes) news(report *checker.Report) (fresh, known, gone int) {
 			fresh++
 		}
 	}
-	return fresh, known, len(c.gone(report))
+	return fresh, known, len(c.gone())
 }
 
-// gone lists the problems of the baseline that a report no longer has.
-func (c *changes) gone(report *checker.Report) []earlier {
+// gone lists the problems of the baseline that the report no longer has.
+func (c *changes) gone() []earlier {
 	var all []earlier
-	for _, e := range c.absent[report] {
+	for _, e := range c.absent {
 		if e.problem() {
 			all = append(all, e)
 		}
@@ -111,12 +104,12 @@ func (c *changes) mark(r *checker.Result) string {
 }
 
 // farewells tells what each problem was that is gone.
-func (c *changes) farewells(report *checker.Report) []string {
+func (c *changes) farewells() []string {
 	if c == nil {
 		return nil
 	}
 	var all []string
-	for _, e := range c.gone(report) {
+	for _, e := range c.gone() {
 		all = append(all, fmt.Sprintf("%s (%s, %s)", e.Message, e.Rule, e.Outcome))
 	}
 	return all

@@ -20,24 +20,39 @@ type csvFormat struct{}
 
 func (csvFormat) Name() string { return "csv" }
 
-func (csvFormat) Write(w io.Writer, b Batch) error {
-	var out strings.Builder
-	out.WriteString(csvLine(csvColumns))
-	c := b.changes()
-	for _, r := range b.Reports {
-		for i := range r.Results {
-			out.WriteString(csvRow(csvResult(r, &r.Results[i], c)))
-		}
-		for _, remark := range r.Remarks {
-			out.WriteString(csvRow(csvOther("remark", r.File, remark.Position, remark.Text)))
-		}
+func (csvFormat) begin(_ Setting, o Output) writer {
+	w := &csvWriter{to: o.To}
+	w.rows.WriteString(csvLine(csvColumns))
+	return w
+}
+
+// csvWriter writes the rows of one design after those of the other.
+type csvWriter struct {
+	to   io.Writer
+	rows strings.Builder // not yet handed over
+}
+
+func (w *csvWriter) report(r *reviewed) error {
+	for i := range r.Results {
+		w.rows.WriteString(csvRow(csvResult(r.Report, &r.Results[i], r.changes)))
 	}
-	for _, f := range b.Failures {
-		for _, p := range f.problems() {
-			out.WriteString(csvRow(csvOther("not reviewed", f.File, p.Position, mistake(p))))
-		}
+	for _, remark := range r.Remarks {
+		w.rows.WriteString(csvRow(csvOther("remark", r.File, remark.Position, remark.Text)))
 	}
-	_, err := io.WriteString(w, out.String())
+	return w.end()
+}
+
+func (w *csvWriter) failure(f Failure) error {
+	for _, p := range f.problems() {
+		w.rows.WriteString(csvRow(csvOther("not reviewed", f.File, p.Position, mistake(p))))
+	}
+	return w.end()
+}
+
+// end hands over the rows.
+func (w *csvWriter) end() error {
+	_, err := io.WriteString(w.to, w.rows.String())
+	w.rows.Reset()
 	return err
 }
 

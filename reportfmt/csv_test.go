@@ -68,7 +68,7 @@ func TestCSVColumns(t *testing.T) {
 		b := batches()[name]
 		for _, report := range b.Reports {
 			for i := range report.Results {
-				for column, text := range csvResult(report, &report.Results[i], b.changes()) {
+				for column, text := range csvResult(report, &report.Results[i], b.Baseline.changes(report)) {
 					require.True(t, known[column], column)
 					filled[column] = filled[column] || text != ""
 				}

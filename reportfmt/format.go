@@ -2,34 +2,27 @@ package reportfmt
 
 import (
 	"fmt"
-	"io"
 	"strings"
 
-	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/document"
 )
 
-// Format writes a batch of reviews in one way.
+// Format is one way to write the reviews of a run.
 type Format interface {
 	// Name is the word by which a user asks for the format.
 	Name() string
-	// Write writes the whole batch; the only error is one of the writer.
-	Write(w io.Writer, b Batch) error
+	// begin gives what writes one report; nothing is written yet.
+	begin(s Setting, o Output) writer
 }
 
-// Batch is all that one run has to say: a report for each design that could be
-// reviewed, and a failure for each that could not.
-type Batch struct {
-	Reports  []*checker.Report
-	Failures []Failure
-	Baseline *Baseline // the review to compare with; nil: none
-	Gate     Gate
-	Tool     Tool
-	Options  Options
+// writer writes one report while the reviews of a run come in: each design that
+// could be reviewed, then each that could not, both in the order of the run. It
+// keeps no review. The only errors are those of writing.
+type writer interface {
+	report(r *reviewed) error
+	failure(f Failure) error
+	end() error
 }
-
-// empty tells whether a run had no design at all.
-func (b Batch) empty() bool { return len(b.Reports)+len(b.Failures) == 0 }
 
 // Failure is a design file that could not be reviewed, and why. A problem
 // without a position is about the file as a whole.

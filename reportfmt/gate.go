@@ -13,14 +13,11 @@ type Gate struct {
 	NewOnly bool        // only what the baseline does not have
 }
 
-// Blocked tells whether any result of the batch makes the review fail.
-func (b Batch) Blocked() bool {
-	c := b.changes()
-	for _, report := range b.Reports {
-		for i := range report.Results {
-			if b.Gate.stops(&report.Results[i], c) {
-				return true
-			}
+// blocks tells whether any result of a report makes the review fail.
+func (g Gate) blocks(report *reviewed) bool {
+	for i := range report.Results {
+		if g.stops(&report.Results[i], report.changes) {
+			return true
 		}
 	}
 	return false

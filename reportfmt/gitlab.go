@@ -34,10 +34,34 @@ type gitlabLines struct {
 	Begin int `json:"begin"`
 }
 
-func (gitlabFormat) Write(w io.Writer, b Batch) error {
+func (gitlabFormat) begin(_ Setting, o Output) writer {
+	return &gitlabWriter{o.To, parts{aside: o.Aside()}}
+}
+
+// gitlabWriter puts the issues of all designs into the order of their files.
+type gitlabWriter struct {
+	to     io.Writer
+	issues parts
+}
+
+func (w *gitlabWriter) report(r *reviewed) error { return w.add(r.File, linesOf(r)) }
+
+func (w *gitlabWriter) failure(f Failure) error { return w.add(f.File, linesOfFailure(f)) }
+
+func (w *gitlabWriter) add(file string, lines []line) error {
+	return addElements(&w.issues, file, gitlabIssues(lines), "")
+}
+
+func (w *gitlabWriter) end() error {
+	w.issues.sort()
+	return fill(w.to, &[]gitlabIssue{}, list{of: []*parts{&w.issues}})
+}
+
+// gitlabIssues makes an issue of each line about one file.
+func gitlabIssues(lines []line) []gitlabIssue {
 	issues := []gitlabIssue{}
 	seen := map[string]int{}
-	for _, l := range problemLines(b) {
+	for _, l := range lines {
 		key := l.key
 		if seen[key]++; seen[key] > 1 { // nothing but their place tells them apart
 			key += fmt.Sprintf("\x00%d", seen[key])
@@ -50,7 +74,7 @@ func (gitlabFormat) Write(w io.Writer, b Batch) error {
 			Location:    gitlabLocation{path.Clean(l.file), gitlabLines{l.at.Line}},
 		})
 	}
-	return writeJSON(w, &issues)
+	return issues
 }
 
 func digest(key string) string {

@@ -26,7 +26,7 @@ func written(t *testing.T, format string, b Batch) string {
 	f, err := Named(format)
 	require.NoError(t, err)
 	var out bytes.Buffer
-	require.NoError(t, f.Write(&out, b))
+	require.NoError(t, Write(&out, f, b))
 	return out.String()
 }
 
@@ -80,7 +80,7 @@ func TestWriterErrorsAreReturned(t *testing.T) {
 	for _, name := range Names() {
 		f, err := Named(name)
 		require.NoError(t, err)
-		require.ErrorIs(t, f.Write(brokenWriter{}, batches()["outcomes"]), errBroken, name)
+		require.ErrorIs(t, Write(brokenWriter{}, f, batches()["outcomes"]), errBroken, name)
 	}
 }
 

@@ -4,7 +4,6 @@ import (
 	_ "embed"
 	"html/template"
 	"io"
-	"strings"
 	"sync"
 
 	"github.com/ventlint/ventlint/checker"
@@ -27,40 +26,81 @@ var htmlStyle string
 // htmlTemplate is parsed when the first page is written.
 var htmlTemplate = sync.OnceValue(func() *template.Template { return template.Must(template.New("page").Parse(htmlPage)) })
 
-func (htmlFormat) Write(w io.Writer, b Batch) error {
-	page := htmlDocument{Closing: closing, Empty: b.empty()}
-	changes := b.changes()
-	for i, r := range b.Reports {
-		page.Reports = append(page.Reports, htmlReportOf(r, b.Tool, changes, i))
+func (htmlFormat) begin(s Setting, o Output) writer { return &htmlWriter{to: o.To, tool: s.Tool} }
+
+// htmlWriter writes a page from top to bottom. Its title is that of the design
+// where there is but one, so the first waits for what comes next.
+type htmlWriter struct {
+	to       io.Writer
+	tool     Tool
+	reports  int
+	first    *htmlReport // that still waits
+	headed   bool
+	failures int
+}
+
+// htmlTop is the head of a page.
+type htmlTop struct {
+	Title string
+	Style template.CSS
+}
+
+func (w *htmlWriter) report(r *reviewed) error {
+	made := htmlReportOf(r, w.tool, w.reports)
+	if w.reports++; w.reports == 1 {
+		w.first = &made
+		return nil
 	}
-	for _, f := range b.Failures {
-		page.Failures = append(page.Failures, htmlFailureOf(f))
-	}
-	page.Title = htmlTitle(b)
-	makeVisible(&page)
-	page.Style = template.CSS(htmlStyle) // ours, not a design's
-	var out strings.Builder
-	if err := htmlTemplate().Execute(&out, page); err != nil {
+	if err := w.head(); err != nil {
 		return err
 	}
-	_, err := io.WriteString(w, out.String())
+	return w.part("report", &made)
+}
+
+func (w *htmlWriter) failure(f Failure) error {
+	w.failures++
+	if err := w.head(); err != nil {
+		return err
+	}
+	failed := htmlFailureOf(f)
+	return w.part("failure", &failed)
+}
+
+func (w *htmlWriter) end() error {
+	if err := w.head(); err != nil {
+		return err
+	}
+	if w.reports+w.failures == 0 {
+		if err := w.part("empty", &struct{}{}); err != nil {
+			return err
+		}
+	}
+	return w.part("bottom", &struct{ Closing string }{closing})
+}
+
+// head writes the top of the page and the first design, once.
+func (w *htmlWriter) head() error {
+	if w.headed {
+		return nil
+	}
+	w.headed = true
+	top := htmlTop{"Ventilation design review", ""}
+	if w.reports == 1 && w.failures == 0 {
+		top.Title += ": " + w.first.Project
+	}
+	makeVisible(&top)
+	top.Style = template.CSS(htmlStyle) // ours, not a design's
+	err := htmlTemplate().ExecuteTemplate(w.to, "top", top)
+	if first := w.first; err == nil && first != nil {
+		w.first = nil
+		err = w.part("report", first)
+	}
 	return err
 }
 
-func htmlTitle(b Batch) string {
-	if len(b.Reports) == 1 && len(b.Failures) == 0 {
-		return "Ventilation design review: " + oneLine(projectOf(b.Reports[0]).Name)
-	}
-	return "Ventilation design review"
-}
-
-// htmlDocument is the page as the template needs it.
-type htmlDocument struct {
-	Title, Closing string
-	Style          template.CSS
-	Empty          bool
-	Reports        []htmlReport
-	Failures       []htmlFailure
+func (w *htmlWriter) part(name string, what any) error {
+	makeVisible(what)
+	return htmlTemplate().ExecuteTemplate(w.to, name, what)
 }
 
 // htmlReport is one design. ID begins the anchors of its parts.
@@ -100,7 +140,8 @@ func htmlFailureOf(f Failure) htmlFailure {
 	return failed
 }
 
-func htmlReportOf(r *checker.Report, t Tool, c *changes, at int) htmlReport {
+func htmlReportOf(reviewed *reviewed, t Tool, at int) htmlReport {
+	r, c := reviewed.Report, reviewed.changes
 	groups, drawings := groupsOf(r), drawingsOf(r, at)
 	page := htmlReport{ID: reportAnchor(at), Project: oneLine(projectOf(r).Name), Head: htmlHead(r, t),
 		Summary: summary(r, groups), Change: c.text(r), Loud: r.Count().Decided() == 0, Counts: htmlCounts(r)}
@@ -121,7 +162,7 @@ func htmlLists(r *checker.Report, c *changes, anchor string) []htmlList {
 		{"computed", "Computed", "What the drawing hides; the worksheet below shows every step.", figures(r)},
 		{"assumptions", "Assumptions", "The design does not give these; the review took them.", assumptions(r)},
 		{"stated", "Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r)},
-		{"gone", "No longer found", "Problems of the earlier review that this one does not have.", c.farewells(r)},
+		{"gone", "No longer found", "Problems of the earlier review that this one does not have.", c.farewells()},
 		{"remarks", "Remarks", "What else a reader must know.", remarks(r)},
 	}
 	var kept []htmlList

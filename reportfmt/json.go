@@ -1,7 +1,7 @@
 package reportfmt
 
 import (
-	"encoding/json"
+	"bytes"
 	"io"
 
 	"github.com/ventlint/ventlint/checker"
@@ -15,26 +15,68 @@ type jsonFormat struct{}
 
 func (jsonFormat) Name() string { return "json" }
 
-func (jsonFormat) Write(w io.Writer, b Batch) error {
-	c := b.changes()
-	return writeJSON(w, &jsonDocument{
+func (jsonFormat) begin(s Setting, o Output) writer {
+	return &jsonWriter{to: o.To, document: jsonDocument{
 		Format:   jsonFormatName,
 		Version:  jsonVersion,
-		Tool:     jsonTool(b.Tool),
+		Tool:     jsonTool(s.Tool),
 		Note:     closing,
-		Reports:  each(b.Reports, c.jsonReport),
-		Failures: each(b.Failures, jsonFailureOf),
-	})
+		Reports:  []jsonReport{},
+		Failures: []jsonFailure{},
+	}}
 }
 
-// writeJSON writes a document with its texts made visible. The characters of
-// HTML stay as they are: rules are full of them.
-func writeJSON(w io.Writer, document any) error {
-	makeVisible(document)
-	encoder := json.NewEncoder(w)
-	encoder.SetEscapeHTML(false)
-	encoder.SetIndent("", "  ")
-	return encoder.Encode(document)
+// jsonWriter writes the reports as they come, and around them the document, which
+// keeps none.
+type jsonWriter struct {
+	to       io.Writer
+	document jsonDocument
+	begun    bool // the reports are
+}
+
+// jsonReports is where the reports stand.
+var jsonReports = list{key: "reports", indent: "  "}
+
+func (w *jsonWriter) report(r *reviewed) error {
+	text, err := elements([]jsonReport{r.changes.jsonReport(r.Report)}, jsonReports.indent)
+	if err != nil {
+		return err
+	}
+	lead := ",\n"
+	if !w.begun {
+		before, _, err := w.around()
+		if err != nil {
+			return err
+		}
+		w.begun, lead = true, string(before)+"[\n"
+	}
+	_, err = io.WriteString(w.to, lead+string(text))
+	return err
+}
+
+func (w *jsonWriter) failure(f Failure) error {
+	w.document.Failures = append(w.document.Failures, jsonFailureOf(f))
+	return nil
+}
+
+func (w *jsonWriter) end() error {
+	if !w.begun {
+		return writeJSON(w.to, &w.document)
+	}
+	_, after, err := w.around()
+	if err != nil {
+		return err
+	}
+	_, err = io.WriteString(w.to, "\n"+jsonReports.indent+"]"+string(after))
+	return err
+}
+
+// around gives the document before and after its reports.
+func (w *jsonWriter) around() (before, after []byte, err error) {
+	var text bytes.Buffer
+	err = writeJSON(&text, &w.document)
+	before, after = jsonReports.cut(text.Bytes())
+	return before, after, err
 }
 
 // each maps a list; the result is never nil.

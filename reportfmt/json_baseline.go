@@ -7,7 +7,7 @@ func (c *changes) jsonBaseline(r *checker.Report) *jsonBaseline {
 		return nil
 	}
 	fresh, known, _ := c.news(r)
-	return &jsonBaseline{New: fresh, Unchanged: known, Absent: each(c.gone(r), jsonAbsentOf)}
+	return &jsonBaseline{New: fresh, Unchanged: known, Absent: each(c.gone(), jsonAbsentOf)}
 }
 
 func jsonAbsentOf(e earlier) jsonAbsent {

@@ -1,6 +1,8 @@
 package reportfmt
 
 import (
+	"bufio"
+	"bytes"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -20,28 +22,58 @@ type junitFormat struct{}
 
 func (junitFormat) Name() string { return "junit" }
 
-func (junitFormat) Write(w io.Writer, b Batch) error {
-	all := junitSuites{Name: driverName, Time: "0"}
-	c := b.changes()
-	for _, r := range b.Reports {
-		all.Suites = append(all.Suites, junitReport(r, b.Gate, c))
+func (junitFormat) begin(s Setting, o Output) writer {
+	return &junitWriter{to: o.To, gate: s.Gate, all: junitSuites{Name: driverName, Time: "0"}, suites: parts{aside: o.Aside()}}
+}
+
+// junitWriter lays the suites aside: the element around them counts them.
+type junitWriter struct {
+	to     io.Writer
+	gate   Gate
+	all    junitSuites // without its suites
+	suites parts
+}
+
+func (w *junitWriter) report(r *reviewed) error {
+	return w.add(junitReport(r.Report, w.gate, r.changes))
+}
+
+func (w *junitWriter) failure(f Failure) error { return w.add(junitFailed(f)) }
+
+func (w *junitWriter) add(s junitSuite) error {
+	w.all.count(&s)
+	makeVisible(&s)
+	var out bytes.Buffer
+	encoder := xml.NewEncoder(&out)
+	encoder.Indent("  ", "  ")
+	if err := encoder.EncodeElement(s, xml.StartElement{Name: xml.Name{Local: "testsuite"}}); err != nil {
+		return err
 	}
-	for _, f := range b.Failures {
-		all.Suites = append(all.Suites, junitFailed(f))
+	return w.suites.add(s.Name, out.Bytes())
+}
+
+func (w *junitWriter) end() error {
+	if len(w.suites.list) == 0 {
+		if err := w.add(junitError(driverName, nothingReviewed, "")); err != nil {
+			return err
+		}
 	}
-	if b.empty() {
-		all.Suites = append(all.Suites, junitError(driverName, nothingReviewed, ""))
-	}
-	for i := range all.Suites {
-		all.count(&all.Suites[i])
-	}
-	makeVisible(&all)
-	out, err := xml.MarshalIndent(all, "", "  ")
+	text, err := xml.Marshal(w.all)
 	if err != nil {
 		return err
 	}
-	_, err = io.WriteString(w, xml.Header+string(out)+"\n")
-	return err
+	const bottom = "</testsuites>"
+	out := bufio.NewWriter(w.to)
+	out.WriteString(xml.Header + strings.TrimSuffix(string(text), bottom) + "\n")
+	err = w.suites.each(func(suite []byte) error {
+		out.Write(suite)
+		return out.WriteByte('\n')
+	})
+	if err != nil {
+		return err
+	}
+	out.WriteString(bottom + "\n")
+	return out.Flush()
 }
 
 func (all *junitSuites) count(s *junitSuite) {

@@ -1,6 +1,7 @@
 package reportfmt
 
 import (
+	"bytes"
 	"cmp"
 	"fmt"
 	"io"
@@ -27,13 +28,31 @@ type linesFormat struct{}
 
 func (linesFormat) Name() string { return "lines" }
 
-func (linesFormat) Write(w io.Writer, b Batch) error {
-	var out strings.Builder
-	for _, l := range problemLines(b) {
+func (linesFormat) begin(_ Setting, o Output) writer {
+	return &linesWriter{o.To, parts{aside: o.Aside()}}
+}
+
+// linesWriter puts the lines of all designs into the order of their files.
+type linesWriter struct {
+	to    io.Writer
+	lines parts
+}
+
+func (w *linesWriter) report(r *reviewed) error { return w.add(r.File, linesOf(r)) }
+
+func (w *linesWriter) failure(f Failure) error { return w.add(f.File, linesOfFailure(f)) }
+
+func (w *linesWriter) add(file string, lines []line) error {
+	var out bytes.Buffer
+	for _, l := range lines {
 		fmt.Fprintf(&out, "%s:%d:%d: %s: %s [%s]\n", noCommand(oneLine(l.file), "./"), l.at.Line, l.at.Column, l.level, oneLine(l.text), oneLine(l.tag))
 	}
-	_, err := io.WriteString(w, out.String())
-	return err
+	return w.lines.add(file, out.Bytes())
+}
+
+func (w *linesWriter) end() error {
+	w.lines.sort()
+	return w.lines.each(func(text []byte) error { _, err := w.to.Write(text); return err })
 }
 
 // Tags of lines that are about no rule.
@@ -53,32 +72,35 @@ type line struct {
 }
 
 func compareLines(a, b line) int {
-	return cmp.Or(cmp.Compare(a.file, b.file), comparePositions(a.at, b.at), cmp.Compare(a.tag, b.tag))
+	return cmp.Or(comparePositions(a.at, b.at), cmp.Compare(a.tag, b.tag))
 }
 
-// problemLines lists the lines of a batch in their order.
-func problemLines(b Batch) []line {
+// linesOf lists the lines of a report in their order.
+func linesOf(r *reviewed) []line {
 	var all []line
-	add := func(file string, at document.Position, level rules.Level, text, tag, key string) {
-		all = append(all, line{file, inFile(at), level, text, tag, strings.Join([]string{file, tag, key}, "\x00")})
+	for _, p := range problems(r.Report) {
+		all = append(all, lineOf(r.File, p.Result.Position, shownLevel(p.Result), problemText(p.Result)+r.changes.mark(p.Result), ruleID(p.Result), fingerprint(p.Result)))
 	}
-	c := b.changes()
-	for _, p := range problems(b) {
-		add(p.File, p.Result.Position, shownLevel(p.Result), problemText(p.Result)+c.mark(p.Result), ruleID(p.Result), fingerprint(p.Result))
+	if r.Count().Decided() == 0 {
+		all = append(all, lineOf(r.File, document.Position{}, rules.Error, nothingChecked, reviewTag, ""))
 	}
-	for _, f := range b.Failures {
-		for _, p := range f.problems() {
-			add(f.File, p.Position, rules.Error, mistake(p), designTag, mistake(p))
-		}
-	}
-	for _, r := range b.Reports {
-		if r.Count().Decided() == 0 {
-			add(r.File, document.Position{}, rules.Error, nothingChecked, reviewTag, "")
-		}
-		for _, remark := range r.Remarks {
-			add(r.File, remark.Position, rules.Note, remark.Text, reviewTag, remark.Text)
-		}
+	for _, remark := range r.Remarks {
+		all = append(all, lineOf(r.File, remark.Position, rules.Note, remark.Text, reviewTag, remark.Text))
 	}
 	slices.SortStableFunc(all, compareLines)
 	return all
+}
+
+// linesOfFailure lists the mistakes of a design in the order of the file.
+func linesOfFailure(f Failure) []line {
+	var all []line
+	for _, p := range f.problems() {
+		all = append(all, lineOf(f.File, p.Position, rules.Error, mistake(p), designTag, mistake(p)))
+	}
+	slices.SortStableFunc(all, compareLines)
+	return all
+}
+
+func lineOf(file string, at document.Position, level rules.Level, text, tag, key string) line {
+	return line{file, inFile(at), level, text, tag, strings.Join([]string{file, tag, key}, "\x00")}
 }

@@ -16,42 +16,65 @@ type markdownFormat struct{}
 
 func (markdownFormat) Name() string { return "markdown" }
 
-func (markdownFormat) Write(w io.Writer, b Batch) error {
-	n := notice{changes: b.changes()}
-	for i, r := range b.Reports {
-		n.separate(i)
-		n.report(r, b.Tool)
+func (markdownFormat) begin(s Setting, o Output) writer {
+	return &markdownWriter{to: o.To, tool: s.Tool}
+}
+
+// markdownWriter writes one notice after the other.
+type markdownWriter struct {
+	to     io.Writer
+	notice notice
+	tool   Tool
+}
+
+func (w *markdownWriter) report(r *reviewed) error {
+	w.notice.separate()
+	w.notice.changes = r.changes
+	w.notice.report(r.Report, w.tool)
+	return w.notice.flush(w.to)
+}
+
+func (w *markdownWriter) failure(f Failure) error {
+	w.notice.separate()
+	w.notice.failure(f)
+	return w.notice.flush(w.to)
+}
+
+func (w *markdownWriter) end() error {
+	if !w.notice.begun {
+		w.notice.block("**No design was reviewed.**")
 	}
-	for i, f := range b.Failures {
-		n.separate(len(b.Reports) + i)
-		n.failure(f)
-	}
-	if b.empty() {
-		n.block("**No design was reviewed.**")
-	}
-	_, err := io.WriteString(w, n.out.String())
-	return err
+	return w.notice.flush(w.to)
 }
 
 // notice collects the blocks of a notice. What a design or a pack says reaches it
 // through markdownText or markdownCode.
 type notice struct {
 	out     strings.Builder
+	begun   bool // a block was written
 	changes *changes
+}
+
+// flush hands over what was written.
+func (n *notice) flush(to io.Writer) error {
+	_, err := io.WriteString(to, n.out.String())
+	n.out.Reset()
+	return err
 }
 
 // block writes a paragraph, a heading, a list or a table.
 func (n *notice) block(lines ...string) {
-	if n.out.Len() > 0 {
+	if n.begun {
 		n.out.WriteByte('\n')
 	}
+	n.begun = true
 	for _, l := range lines {
 		n.out.WriteString(strings.TrimRight(l, " ") + "\n")
 	}
 }
 
-func (n *notice) separate(before int) {
-	if before > 0 {
+func (n *notice) separate() {
+	if n.begun {
 		n.block("---")
 	}
 }
@@ -71,7 +94,7 @@ func (n *notice) report(r *checker.Report, t Tool) {
 	n.variances(r)
 	n.list("Assumptions", "The design does not give these; the review took them.", assumptions(r))
 	n.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
-	n.list("No longer found", "Problems of the earlier review that this one does not have.", n.changes.farewells(r))
+	n.list("No longer found", "Problems of the earlier review that this one does not have.", n.changes.farewells())
 	n.list("Remarks", "What else a reader must know.", remarks(r))
 	n.block("## Counts")
 	n.block(countsText(r))

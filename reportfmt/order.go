@@ -14,22 +14,20 @@ type placed struct {
 	Result *checker.Result
 }
 
-// everything lists the results of all reports by file, line, column and rule;
-// within those by subject and text, so that the order is total.
-func everything(b Batch) []placed {
-	return chosen(b, func(*checker.Result) bool { return true })
+// everything lists the results of a report by line, column and rule; within those
+// by subject and text, so that the order is total.
+func everything(r *checker.Report) []placed {
+	return chosen(r, func(*checker.Result) bool { return true })
 }
 
 // problems lists those that ask something of the designer, in the same order.
-func problems(b Batch) []placed { return chosen(b, (*checker.Result).Problem) }
+func problems(r *checker.Report) []placed { return chosen(r, (*checker.Result).Problem) }
 
-func chosen(b Batch, wanted func(*checker.Result) bool) []placed {
+func chosen(report *checker.Report, wanted func(*checker.Result) bool) []placed {
 	var all []placed
-	for _, report := range b.Reports {
-		for i := range report.Results {
-			if r := &report.Results[i]; wanted(r) {
-				all = append(all, placed{report.File, r})
-			}
+	for i := range report.Results {
+		if r := &report.Results[i]; wanted(r) {
+			all = append(all, placed{report.File, r})
 		}
 	}
 	slices.SortStableFunc(all, comparePlaced)
@@ -39,7 +37,6 @@ func chosen(b Batch, wanted func(*checker.Result) bool) []placed {
 // comparePlaced makes texts only where nothing else tells two results apart.
 func comparePlaced(a, b placed) int {
 	order := cmp.Or(
-		cmp.Compare(a.File, b.File),
 		comparePositions(a.Result.Position, b.Result.Position),
 		cmp.Compare(ruleID(a.Result), ruleID(b.Result)),
 	)

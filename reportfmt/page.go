@@ -1,6 +1,7 @@
 package reportfmt
 
 import (
+	"io"
 	"strings"
 	"unicode"
 
@@ -31,6 +32,13 @@ func newPage(o Options) *page {
 		o.Width = usualWidth
 	}
 	return &page{width: max(o.Width, leastWidth), colour: o.Color}
+}
+
+// flush hands over what was written.
+func (p *page) flush(to io.Writer) error {
+	_, err := io.WriteString(to, p.out.String())
+	p.out.Reset()
+	return err
 }
 
 // style is how a piece of text is shown where colours are.

@@ -1,11 +1,6 @@
 package reportfmt
 
-import (
-	"io"
-	"strings"
-
-	"github.com/ventlint/ventlint/checker/document"
-)
+import "strings"
 
 // driverName is the tool that every log of this program names.
 const driverName = "ventlint"
@@ -27,40 +22,25 @@ type sarifFormat struct{}
 
 func (sarifFormat) Name() string { return "sarif" }
 
-func (sarifFormat) Write(w io.Writer, b Batch) error {
-	found := problems(b)
-	run, index := sarifRunOf(b, found)
-	run.Results = each(found, func(p placed) sarifResult { return sarifResultOf(p, index) })
-	return writeSARIF(w, run)
+func (sarifFormat) begin(s Setting, o Output) writer {
+	return &sarifHostWriter{sarifLogOf(s, o)}
 }
 
-func writeSARIF(w io.Writer, run sarifRun) error {
-	return writeJSON(w, &sarifLog{
-		Schema:  "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
-		Version: "2.1.0",
-		Runs:    []sarifRun{run},
-	})
+// sarifHostWriter writes the profile for hosts.
+type sarifHostWriter struct{ log *sarifLogWriter }
+
+func (w *sarifHostWriter) report(r *reviewed) error {
+	found := problems(r.Report)
+	w.log.rules.add(r.File, found)
+	w.log.notify(r.Report)
+	return w.log.add(r.File, each(found, sarifResultOf))
 }
 
-// sarifRunOf gives what both profiles share, and the place of each rule in it.
-func sarifRunOf(b Batch, found []placed) (sarifRun, map[string]int) {
-	ruleList, index := sarifRules(found)
-	notifications := sarifNotifications(b)
-	return sarifRun{
-		Tool: sarifTool{Driver: sarifDriver{
-			Name: b.Tool.Name, Version: sarifVersion(b.Tool.Version),
-			InformationURI: "https://github.com/ventlint/ventlint",
-			Rules:          ruleList,
-		}},
-		Invocations: []sarifInvocation{{
-			ExecutionSuccessful: successful(notifications),
-			Notifications:       notifications,
-		}},
-		OriginalURIBaseIDs: sarifBases{
-			SourceRoot: sarifBase{sarifText{Text: "The directory that holds the design files."}},
-		},
-		ColumnKind: "unicodeCodePoints",
-	}, index
+func (w *sarifHostWriter) failure(f Failure) error { return w.log.fail(f) }
+
+func (w *sarifHostWriter) end() error {
+	ids := w.log.rules.ids()
+	return w.log.write(w.log.run(ids), ids, nil)
 }
 
 // sarifVersion is a version that readers can compare: it begins with a number. One
@@ -71,42 +51,4 @@ func sarifVersion(version string) string {
 		return ""
 	}
 	return version
-}
-
-// successful runs have no notification of an error (appendix I).
-func successful(notifications []sarifNotification) bool {
-	for _, n := range notifications {
-		if n.Level == "error" {
-			return false
-		}
-	}
-	return true
-}
-
-func sarifNotifications(b Batch) []sarifNotification {
-	if b.empty() {
-		return []sarifNotification{{Level: "error", Message: sarifText{Text: sentence(nothingReviewed)}}}
-	}
-	all := []sarifNotification{}
-	add := func(level, text, file string, at document.Position) {
-		all = append(all, sarifNotification{
-			Level:     level,
-			Message:   sarifText{Text: sarifPlain(sentence(text))},
-			Locations: []sarifLocation{{Physical: sarifPhysicalOf(file, at)}},
-		})
-	}
-	for _, f := range b.Failures {
-		for _, p := range f.problems() {
-			add("error", mistake(p), f.File, p.Position)
-		}
-	}
-	for _, r := range b.Reports {
-		if r.Count().Decided() == 0 {
-			add("error", nothingChecked, r.File, document.Position{})
-		}
-		for _, remark := range r.Remarks {
-			add("warning", oneLine(remark.Text), r.File, remark.Position)
-		}
-	}
-	return all
 }

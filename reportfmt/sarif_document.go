@@ -82,7 +82,7 @@ type (
 
 	sarifResult struct {
 		RuleID       string                 `json:"ruleId"`
-		RuleIndex    int                    `json:"ruleIndex"` // -1 for one whose rule the run did not ask
+		RuleIndex    int                    `json:"ruleIndex"` // follows its rule; -1 for one that the run did not ask
 		Kind         string                 `json:"kind,omitempty"`
 		Level        string                 `json:"level"`
 		Message      sarifText              `json:"message"`

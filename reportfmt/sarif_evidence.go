@@ -1,7 +1,6 @@
 package reportfmt
 
 import (
-	"io"
 	"slices"
 
 	"github.com/ventlint/ventlint/checker"
@@ -17,24 +16,16 @@ type evidenceFormat struct{}
 
 func (evidenceFormat) Name() string { return "sarif-evidence" }
 
-func (evidenceFormat) Write(w io.Writer, b Batch) error {
-	all := everything(b)
-	run, index := sarifRunOf(b, all)
-	c := b.changes()
-	run.Results = each(all, func(p placed) sarifResult { return evidenceOf(p, index, c) })
-	for _, report := range b.Reports {
-		run.Results = append(run.Results, c.evidenceOfAbsent(report, index)...)
+func (evidenceFormat) begin(s Setting, o Output) writer {
+	return &evidenceWriter{
+		log: sarifLogOf(s, o), absent: parts{aside: o.Aside()}, reports: parts{aside: o.Aside()},
+		cited: citations{},
 	}
-	run.cite(all)
-	run.Tool.Extensions = sarifPacks(b)
-	run.Artifacts = sarifReviewedFiles(b)
-	run.Properties = &sarifRunProperties{Reports: each(b.Reports, sarifReportOf)}
-	return writeSARIF(w, run)
 }
 
-func evidenceOf(p placed, index map[string]int, c *changes) sarifResult {
+func evidenceOf(p placed, c *changes) sarifResult {
 	r := p.Result
-	result := sarifResultOf(p, index)
+	result := sarifResultOf(p)
 	result.Kind = kindOf(r.Outcome)
 	result.Level = string(r.Level)
 	if r.Outcome != rules.Fail {
@@ -79,16 +70,16 @@ func suppressionOf(file string, r *checker.Result) sarifSuppression {
 
 // evidenceOfAbsent lists what the baseline had and a report no longer has: where
 // one result tells its state, all must, and those that are gone are listed.
-func (c *changes) evidenceOfAbsent(report *checker.Report, index map[string]int) []sarifResult {
+func (c *changes) evidenceOfAbsent() []sarifResult {
 	if c == nil {
 		return nil
 	}
-	return each(c.absent[report], func(e earlier) sarifResult { return absentEvidence(e, index) })
+	return each(c.absent, absentEvidence)
 }
 
-func absentEvidence(e earlier, index map[string]int) sarifResult {
+func absentEvidence(e earlier) sarifResult {
 	result := sarifResult{
-		RuleID: e.Rule, RuleIndex: -1, Kind: kindOf(e.Outcome), Level: "none",
+		RuleID: e.Rule, RuleIndex: unplaced, Kind: kindOf(e.Outcome), Level: "none",
 		Message: sarifText{Text: sarifPlain(sentence(oneLine(e.Message)))},
 		Locations: []sarifLocation{{
 			Physical: sarifPhysical{Artifact: sarifArtifactOf(e.File), Region: sarifRegionOf(e.Position)},
@@ -98,9 +89,6 @@ func absentEvidence(e earlier, index map[string]int) sarifResult {
 		Suppressions: &[]sarifSuppression{},
 		Baseline:     absentState,
 		Properties:   &sarifResultProperties{Outcome: string(e.Outcome), Level: string(e.Level)},
-	}
-	if i, asked := index[e.Rule]; asked {
-		result.RuleIndex = i
 	}
 	if e.Outcome == rules.Fail && e.Level != "" {
 		result.Level = string(e.Level)

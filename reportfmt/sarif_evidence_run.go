@@ -6,33 +6,64 @@ import (
 	"github.com/ventlint/ventlint/checker"
 )
 
-// sarifPacks lists the packs of all reports, each once.
-func sarifPacks(b Batch) []sarifExtension {
-	var all []sarifExtension
-	for _, report := range b.Reports {
-		for _, p := range report.Packs {
-			e := sarifExtension{Name: p.ID, FullName: p.Title, Version: p.Edition, Properties: sarifPackProperties{p.Digest}}
-			if !slices.Contains(all, e) {
-				all = append(all, e)
-			}
-		}
-	}
-	return all
+// evidenceWriter writes the evidence profile.
+type evidenceWriter struct {
+	log     *sarifLogWriter
+	absent  parts // results that the baseline had and their report no longer has
+	reports parts
+	packs   []sarifExtension
+	files   []sarifReviewed
+	cited   citations
 }
 
-// sarifReviewedFiles lists the designs, those too that could not be reviewed.
-func sarifReviewedFiles(b Batch) []sarifReviewed {
-	var all []sarifReviewed
-	add := func(file string) {
-		all = append(all, sarifReviewed{sarifArtifactOf(file), []string{"analysisTarget"}})
+func (w *evidenceWriter) report(r *reviewed) error {
+	found := everything(r.Report)
+	w.log.rules.add(r.File, found)
+	w.log.notify(r.Report)
+	w.cited.add(found)
+	w.addPacks(r.Packs)
+	w.addFile(r.File)
+	err := w.log.add(r.File, each(found, func(p placed) sarifResult { return evidenceOf(p, r.changes) }))
+	if err == nil {
+		err = addElements(&w.absent, r.File, r.changes.evidenceOfAbsent(), resultIndent)
 	}
-	for _, r := range b.Reports {
-		add(r.File)
+	if err == nil {
+		err = addElements(&w.reports, r.File, []sarifReport{sarifReportOf(r.Report)}, reportIndent)
 	}
-	for _, f := range b.Failures {
-		add(f.File)
+	return err
+}
+
+func (w *evidenceWriter) failure(f Failure) error {
+	w.addFile(f.File)
+	return w.log.fail(f)
+}
+
+func (w *evidenceWriter) end() error {
+	ids := w.log.rules.ids()
+	run := w.log.run(ids)
+	run.cite(w.cited)
+	run.Tool.Extensions = w.packs
+	run.Artifacts = w.files
+	run.Properties = &sarifRunProperties{Reports: []sarifReport{}}
+	return w.log.write(run, ids, []*parts{&w.absent}, list{"reports", reportIndent, []*parts{&w.reports}})
+}
+
+// reportIndent is that of the line on which the reports of a run begin.
+const reportIndent = "        "
+
+// addPacks lists the packs of all reports, each once.
+func (w *evidenceWriter) addPacks(used []checker.PackUsed) {
+	for _, p := range used {
+		e := sarifExtension{Name: p.ID, FullName: p.Title, Version: p.Edition, Properties: sarifPackProperties{p.Digest}}
+		if !slices.Contains(w.packs, e) {
+			w.packs = append(w.packs, e)
+		}
 	}
-	return all
+}
+
+// addFile lists a design, also one that could not be reviewed.
+func (w *evidenceWriter) addFile(file string) {
+	w.files = append(w.files, sarifReviewed{sarifArtifactOf(file), []string{"analysisTarget"}})
 }
 
 func sarifReportOf(r *checker.Report) sarifReport {

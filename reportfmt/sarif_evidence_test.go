@@ -107,7 +107,9 @@ func TestCitations(t *testing.T) {
 	r.Basis = append(r.Basis, rules.Basis{Document: "common practice", Read: "practice"}, rules.Basis{Document: "Handbook", Read: "memory"},
 		r.Basis[0])
 	result := checker.Result{Rule: r, Pack: "p", Limits: []checker.Limit{{Basis: []rules.Basis{{Document: "Handbook", Section: "2", Read: "seen"}}}}}
-	got := citedBy([]placed{{"a", &result}, {"b", &result}})
+	all := citations{}
+	all.add([]placed{{"b", &result}, {"a", &result}})
+	got := all.sorted()
 	require.Equal(t, map[string][]citation{"p:intake-exhaust-distance": {
 		{"Handbook", "", "2", ""},
 		{"Handbook", "", "whole document", "from memory, check before relying on it"},

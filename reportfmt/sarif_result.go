@@ -8,12 +8,12 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-func sarifResultOf(p placed, index map[string]int) sarifResult {
+func sarifResultOf(p placed) sarifResult {
 	r := p.Result
 	related := relatedTo(p)
 	return sarifResult{
 		RuleID:    ruleID(r),
-		RuleIndex: index[ruleID(r)],
+		RuleIndex: unplaced,
 		Level:     string(shownLevel(r)),
 		Message:   sarifText{Text: sarifMessage(r, related)},
 		Locations: []sarifLocation{{

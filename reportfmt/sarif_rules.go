@@ -1,6 +1,7 @@
 package reportfmt
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -14,26 +15,26 @@ const (
 	longestDescription = 1024
 )
 
-// sarifRules lists the rules that the problems are of, by id, and the place of
-// each in that list.
-func sarifRules(found []placed) ([]sarifRule, map[string]int) {
-	first := map[string]*checker.Result{}
-	var ids []string
+// sarifRuleBook describes rules by their id. Designs may print one in different
+// units, so it is as the first file in order has it.
+type sarifRuleBook map[string]sarifDescribed
+
+type sarifDescribed struct {
+	file string
+	rule sarifRule
+}
+
+// add describes the rules of the results of one file.
+func (b sarifRuleBook) add(file string, found []placed) {
 	for _, p := range found {
 		id := ruleID(p.Result)
-		if first[id] == nil {
-			first[id] = p.Result
-			ids = append(ids, id)
+		if known, ok := b[id]; !ok || file < known.file {
+			b[id] = sarifDescribed{file, sarifRuleOf(id, p.Result)}
 		}
 	}
-	slices.Sort(ids)
-	list, index := []sarifRule{}, map[string]int{}
-	for i, id := range ids {
-		index[id] = i
-		list = append(list, sarifRuleOf(id, first[id]))
-	}
-	return list, index
 }
+
+func (b sarifRuleBook) ids() []string { return slices.Sorted(maps.Keys(b)) }
 
 func sarifRuleOf(id string, r *checker.Result) sarifRule {
 	rule := r.Rule

@@ -40,22 +40,47 @@ func compareCitations(a, b citation) int {
 		cmp.Compare(a.section, b.section), cmp.Compare(a.known, b.known))
 }
 
-// citedBy lists what each rule of some results cites, by the rule's id: its
-// own basis and that of the limits it compares with.
-func citedBy(found []placed) map[string][]citation {
-	cited := map[string][]citation{}
+// citations are what rules cite, by the rule's id: their own basis and that of the
+// limits they compare with. Of one place that is known in several ways, the first
+// file in order tells.
+type citations map[string][]citedIn
+
+type citedIn struct {
+	citation
+	file string
+}
+
+func (all citations) add(found []placed) {
 	for _, p := range found {
 		id := ruleID(p.Result)
 		for _, b := range bases(p.Result) {
-			if c, ok := citationOf(b); ok && !slices.ContainsFunc(cited[id], c.samePlace) {
-				cited[id] = append(cited[id], c)
+			if c, ok := citationOf(b); ok {
+				all[id] = note(all[id], citedIn{c, p.File})
 			}
 		}
 	}
-	for id := range cited {
-		slices.SortFunc(cited[id], compareCitations)
+}
+
+func note(list []citedIn, c citedIn) []citedIn {
+	for i, known := range list {
+		if known.samePlace(c.citation) {
+			if c.file < known.file {
+				list[i] = c
+			}
+			return list
+		}
 	}
-	return cited
+	return append(list, c)
+}
+
+// sorted gives the citations of each rule in their order.
+func (all citations) sorted() map[string][]citation {
+	sorted := map[string][]citation{}
+	for id, list := range all {
+		sorted[id] = each(list, func(c citedIn) citation { return c.citation })
+		slices.SortFunc(sorted[id], compareCitations)
+	}
+	return sorted
 }
 
 func (c citation) samePlace(other citation) bool {
@@ -93,8 +118,8 @@ func sarifStandards(cited map[string][]citation) []sarifStandard {
 }
 
 // cite gives the run its standards and each of its rules what it cites.
-func (run *sarifRun) cite(found []placed) {
-	cited := citedBy(found)
+func (run *sarifRun) cite(all citations) {
+	cited := all.sorted()
 	run.Taxonomies = sarifStandards(cited)
 	for _, s := range run.Taxonomies {
 		run.Tool.Driver.Taxonomies = append(run.Tool.Driver.Taxonomies, sarifComponent{s.Name, s.GUID})

@@ -25,7 +25,7 @@ func sameShape(t *testing.T, format, plain, got string) {
 	case "csv":
 		sameCells(t, plain, got)
 	case "junit":
-		require.Equal(t, elements(t, plain), elements(t, got))
+		require.Equal(t, xmlElements(t, plain), xmlElements(t, got))
 	default:
 		require.Equal(t, jsonShape(t, plain), jsonShape(t, got), format)
 	}
@@ -55,8 +55,8 @@ func sameCells(t *testing.T, plain, got string) {
 	}
 }
 
-// elements counts those of an XML document.
-func elements(t *testing.T, s string) int {
+// xmlElements counts those of an XML document.
+func xmlElements(t *testing.T, s string) int {
 	t.Helper()
 	reader, n := xml.NewDecoder(strings.NewReader(s)), 0
 	for {

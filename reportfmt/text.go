@@ -17,30 +17,44 @@ type textFormat struct{}
 
 func (textFormat) Name() string { return "text" }
 
-func (textFormat) Write(w io.Writer, b Batch) error {
-	p := newPage(b.Options)
-	p.changes = b.changes()
-	for i, r := range b.Reports {
-		p.separate(i)
-		p.report(r, b.Tool)
+func (textFormat) begin(s Setting, o Output) writer {
+	return &textWriter{o.To, newPage(o.Options), s.Tool, 0}
+}
+
+// textWriter writes one notice after the other.
+type textWriter struct {
+	to      io.Writer
+	page    *page
+	tool    Tool
+	notices int
+}
+
+func (w *textWriter) report(r *reviewed) error {
+	w.separate()
+	w.page.changes = r.changes
+	w.page.report(r.Report, w.tool)
+	return w.page.flush(w.to)
+}
+
+func (w *textWriter) failure(f Failure) error {
+	w.separate()
+	w.page.failure(f)
+	return w.page.flush(w.to)
+}
+
+func (w *textWriter) end() error {
+	if w.notices == 0 {
+		w.page.prose(0, strong, "No design was reviewed.")
 	}
-	for i, f := range b.Failures {
-		p.separate(len(b.Reports) + i)
-		p.failure(f)
-	}
-	if b.empty() {
-		p.prose(0, strong, "No design was reviewed.")
-	}
-	_, err := io.WriteString(w, p.out.String())
-	return err
+	return w.page.flush(w.to)
 }
 
 // separate keeps notices apart, each fit to be torn off.
-func (p *page) separate(before int) {
-	if before > 0 {
-		p.blank()
-		p.prose(0, subdued, strings.Repeat(". ", p.width/2))
-		p.blank()
+func (w *textWriter) separate() {
+	if w.notices++; w.notices > 1 {
+		w.page.blank()
+		w.page.prose(0, subdued, strings.Repeat(". ", w.page.width/2))
+		w.page.blank()
 	}
 }
 
@@ -57,7 +71,7 @@ func (p *page) report(r *checker.Report, t Tool) {
 	p.variances(r)
 	p.list("Assumptions", "The design does not give these; the review took them.", assumptions(r))
 	p.list("Stated distances used", "Taken from drawings in place of geometry.", statedDistances(r))
-	p.list("No longer found", "Problems of the earlier review that this one does not have.", p.changes.farewells(r))
+	p.list("No longer found", "Problems of the earlier review that this one does not have.", p.changes.farewells())
 	p.list("Remarks", "What else a reader must know.", remarks(r))
 	p.chapter("Counts", "")
 	p.prose(0, plain, countsText(r))

@@ -28,8 +28,7 @@ func WriteWorksheet(w io.Writer, s *checker.Worksheet, o Options) error {
 	p.list("Assumptions", assumedLead, each(s.Assumptions, assumedText))
 	p.blank()
 	p.prose(0, subdued, closing)
-	_, err := io.WriteString(w, p.out.String())
-	return err
+	return p.flush(w)
 }
 
 const assumedLead = "Taken because the design does not say; each with the lines that rest on it."

@@ -46,7 +46,7 @@ func together(t *testing.T, batch int) (reports [][]byte, results int) {
 			report, _, err := invented(uint64(batch*size + i)).review()
 			if err == nil {
 				form, _ := reportfmt.Named("json")
-				err = form.Write(&buffer, reportfmt.Batch{Reports: []*checker.Report{report}})
+				err = reportfmt.Write(&buffer, form, reportfmt.Batch{Reports: []*checker.Report{report}})
 			}
 			if err != nil {
 				t.Error(err)

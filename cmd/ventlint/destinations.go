@@ -87,31 +87,3 @@ func sameFile(a, b string) bool {
 	other, err := os.Stat(b)
 	return err == nil && os.SameFile(one, other)
 }
-
-// write writes all reports or, where one cannot be written, no file.
-func (d destinations) write(m machine, batch reportfmt.Batch) error {
-	var done []staged
-	for _, file := range d.files {
-		s, err := stage(file.path, func(w writer) error { return file.form.Write(w, colourless(batch)) })
-		if err != nil {
-			return err
-		}
-		defer s.drop()
-		done = append(done, s)
-	}
-	if err := write(m, func(w writer) error { return d.shown.Write(w, batch) }); err != nil {
-		return err
-	}
-	for _, s := range done {
-		if err := s.commit(); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// colourless is a batch for a file, which no terminal shows.
-func colourless(batch reportfmt.Batch) reportfmt.Batch {
-	batch.Options.Color = false
-	return batch
-}

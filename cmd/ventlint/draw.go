@@ -100,18 +100,18 @@ func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
 		return nil, err
 	}
 	f.asked.date = m.now().Format(time.DateOnly)
-	reports, failures := reviewAll(m, inputs, packs, f.asked)
-	if len(failures) > 0 {
+	o := reviewOne(m, inputs[0], packs, f.asked)
+	if o.failure != nil {
 		form, err := reportfmt.Named("lines")
 		if err == nil {
-			err = form.Write(m.stderr, reportfmt.Batch{Failures: failures})
+			err = reportfmt.Write(m.stderr, form, reportfmt.Batch{Failures: []reportfmt.Failure{*o.failure}})
 		}
 		if err != nil {
 			return nil, err
 		}
 		return nil, errTold
 	}
-	return reports[0], nil
+	return o.report, nil
 }
 
 // picture draws what is asked for; nothing to draw is an error.
@@ -154,10 +154,5 @@ func (f drawFlags) write(m machine, picture string) error {
 	if f.output == "" {
 		return write(m, report)
 	}
-	s, err := stage(f.output, report)
-	if err != nil {
-		return err
-	}
-	defer s.drop()
-	return s.commit()
+	return save(f.output, report)
 }

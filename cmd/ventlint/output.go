@@ -32,41 +32,77 @@ func buffer(to writer, report func(writer) error) error {
 }
 
 // staged is a report that is written to the disk but not yet under its name.
-type staged struct{ temporary, path string }
+type staged struct {
+	path string
+	file *os.File
+	text *bufio.Writer
+}
 
-// stage writes a report beside the file that it will be.
-func stage(path string, report func(writer) error) (staged, error) {
+// stage begins a report beside the file that it will be.
+func stage(path string) (*staged, error) {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
-		return staged{}, fmt.Errorf("--output %q is not a file that can be replaced", path)
+		return nil, fmt.Errorf("--output %q is not a file that can be replaced", path)
 	}
 	file, err := begin(path)
 	if err != nil {
-		return staged{}, plain(err)
+		return nil, plain(err)
 	}
-	s := staged{file.Name(), path}
-	if err := fill(file, report); err != nil {
-		s.drop()
-		return staged{}, plain(err)
-	}
-	return s, nil
+	return &staged{path, file, bufio.NewWriterSize(file, atOnce)}, nil
 }
 
-func fill(file *os.File, report func(writer) error) error {
-	err := buffer(file, report)
+// atOnce is how many bytes go to a file at once.
+const atOnce = 64 << 10
+
+// finish brings all of it to the disk.
+func (s *staged) finish() error {
+	err := s.text.Flush()
 	if err == nil {
-		err = file.Chmod(0o644)
+		err = s.file.Chmod(0o644)
 	}
 	if err == nil {
-		err = file.Sync()
+		err = s.file.Sync()
 	}
-	if closed := file.Close(); err == nil {
+	if closed := s.file.Close(); err == nil {
 		err = closed
 	}
-	return err
+	return plain(err)
 }
 
-// unfinished are the files that are staged. An interrupt removes them, and keeps the
-// lock, so that nothing is staged or committed after it.
+// commit gives the file its name, in place of one that had it.
+func (s *staged) commit() error {
+	unfinished.Lock()
+	defer unfinished.Unlock()
+	err := os.Rename(s.file.Name(), s.path)
+	if err == nil {
+		delete(unfinished.paths, s.file.Name())
+	}
+	return plain(err)
+}
+
+// drop leaves nothing behind; what is committed stays.
+func (s *staged) drop() {
+	s.file.Close()
+	forget(s.file.Name())
+}
+
+// save writes a file whole or not at all.
+func save(path string, report func(writer) error) error {
+	s, err := stage(path)
+	if err != nil {
+		return err
+	}
+	defer s.drop()
+	if err := report(s.text); err != nil {
+		return plain(err)
+	}
+	if err := s.finish(); err != nil {
+		return err
+	}
+	return s.commit()
+}
+
+// unfinished are the files that hold what is not yet written. An interrupt removes
+// them, and keeps the lock, so that nothing is staged or committed after it.
 var unfinished = struct {
 	sync.Mutex
 	paths map[string]bool
@@ -83,21 +119,11 @@ func begin(path string) (*os.File, error) {
 	return file, err
 }
 
-// commit gives the file its name, in place of one that had it.
-func (s staged) commit() error {
+// forget removes a file that was begun, unless it has another name by now.
+func forget(path string) {
 	unfinished.Lock()
 	defer unfinished.Unlock()
-	err := os.Rename(s.temporary, s.path)
-	if err == nil {
-		delete(unfinished.paths, s.temporary)
+	if unfinished.paths[path] && os.Remove(path) == nil {
+		delete(unfinished.paths, path)
 	}
-	return plain(err)
-}
-
-// drop leaves nothing behind; what is committed stays.
-func (s staged) drop() {
-	unfinished.Lock()
-	defer unfinished.Unlock()
-	os.Remove(s.temporary)
-	delete(unfinished.paths, s.temporary)
 }

@@ -1,10 +1,12 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 
 	"github.com/spf13/cobra"
 
+	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/reportfmt"
 	"github.com/ventlint/ventlint/rules"
 )
@@ -54,7 +56,7 @@ func review(m machine, f reviewFlags, changed func(string) bool, paths []string)
 	if err != nil {
 		return err
 	}
-	batch, err := f.batch(m)
+	setting, err := f.setting()
 	if err != nil {
 		return err
 	}
@@ -70,40 +72,61 @@ func review(m machine, f reviewFlags, changed func(string) bool, paths []string)
 		return err
 	}
 	f.brief = reports.brief()
-	batch.Reports, batch.Failures = reviewAll(m, files, packs, f)
-	if err := reports.write(m, batch); err != nil {
+	reporting, err := reports.begin(setting, reportfmt.Options{Color: f.colour(m)})
+	if err != nil {
 		return err
 	}
-	return verdict(m, batch)
+	defer reporting.drop()
+	return f.report(m, files, packs, reporting)
 }
 
-// batch is what a run has to say beside its reviews.
-func (f *reviewFlags) batch(m machine) (reportfmt.Batch, error) {
+// report reviews the designs, hands each review to the reports, and turns what was
+// found into the way the program ends.
+func (f *reviewFlags) report(m machine, files []input, packs *packShelf, r *reporting) error {
+	var doubt error
+	err := reviewAll(m, files, packs, *f, func(o outcome) error {
+		if o.failure != nil {
+			r.run.Fail(*o.failure)
+			return nil
+		}
+		doubt = cmp.Or(doubt, doubtOf(o.report))
+		return plain(r.run.Add(o.report))
+	})
+	if err == nil {
+		err = r.end(m)
+	}
+	if err != nil {
+		return err
+	}
+	switch reviewed, failed := r.run.Count(); {
+	case failed > 0:
+		fmt.Fprintf(m.stderr, "ventlint: %d of %d designs could not be reviewed\n", failed, reviewed+failed)
+		return errTold
+	case doubt != nil:
+		return doubt
+	case r.run.Blocked():
+		return errFound
+	}
+	return nil
+}
+
+// setting is what reports tell beside the reviews.
+func (f *reviewFlags) setting() (reportfmt.Setting, error) {
 	baseline, err := readBaseline(f.baseline, f.said("baseline"))
-	return reportfmt.Batch{
+	return reportfmt.Setting{
 		Baseline: baseline,
 		Gate:     reportfmt.Gate{Level: rules.Level(f.failOn), NewOnly: f.failOnNew},
 		Tool:     reportfmt.Tool{Name: "ventlint", Version: version()},
-		Options:  reportfmt.Options{Color: f.colour(m)},
 	}, err
 }
 
-// verdict turns what was found into the way the program ends.
-func verdict(m machine, batch reportfmt.Batch) error {
-	if n := len(batch.Failures); n > 0 {
-		fmt.Fprintf(m.stderr, "ventlint: %d of %d designs could not be reviewed\n", n, n+len(batch.Reports))
-		return errTold
+// doubtOf is why a review says too little; nil where it does not.
+func doubtOf(r *checker.Report) error {
+	if r.Count().Decided() == 0 {
+		return fmt.Errorf("%s: no rule could be asked of this design: nothing was checked", r.File)
 	}
-	for _, r := range batch.Reports {
-		if r.Count().Decided() == 0 {
-			return fmt.Errorf("%s: no rule could be asked of this design: nothing was checked", r.File)
-		}
-		if r.Unreached > 0 {
-			return fmt.Errorf("%s: the design holds too much: %d rules were not asked of all that they range over", r.File, r.Unreached)
-		}
-	}
-	if batch.Blocked() {
-		return errFound
+	if r.Unreached > 0 {
+		return fmt.Errorf("%s: the design holds too much: %d rules were not asked of all that they range over", r.File, r.Unreached)
 	}
 	return nil
 }

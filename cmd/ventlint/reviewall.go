@@ -1,9 +1,6 @@
 package main
 
 import (
-	"runtime"
-	"sync"
-
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -19,35 +16,18 @@ type outcome struct {
 // few is how many reports take little memory.
 const few = 8
 
-// reviewAll reviews the inputs in parallel and gives what became of them in
+// reviewAll reviews the inputs in parallel and hands over what became of them in
 // their order.
-func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags) (reports []*checker.Report, failures []reportfmt.Failure) {
+func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags, take func(outcome) error) error {
 	if len(inputs) > few {
 		collect(usually, noEnd)
 	}
-	outcomes := make([]outcome, len(inputs))
 	progress := newProgress(m, len(inputs))
-	var wait sync.WaitGroup
-	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
-	for i, in := range inputs {
-		wait.Add(1)
-		slots <- struct{}{}
-		go func() {
-			defer func() { <-slots; wait.Done() }()
-			outcomes[i] = reviewOne(m, in, packs, f)
-			progress.step()
-		}()
-	}
-	wait.Wait()
-	progress.end()
-	for _, o := range outcomes {
-		if o.failure != nil {
-			failures = append(failures, *o.failure)
-		} else {
-			reports = append(reports, o.report)
-		}
-	}
-	return reports, failures
+	defer progress.end()
+	return inOrder(inputs, func(in input) outcome {
+		defer progress.step()
+		return reviewOne(m, in, packs, f)
+	}, take)
 }
 
 func reviewOne(m machine, in input, packs *packShelf, f reviewFlags) outcome {

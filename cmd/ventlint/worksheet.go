@@ -57,7 +57,7 @@ func worksheet(m machine, path, format string) error {
 			return err
 		}
 		batch := reportfmt.Batch{Failures: []reportfmt.Failure{{File: inputs[0].name, Problems: problems}}}
-		if err := form.Write(m.stderr, batch); err != nil {
+		if err := reportfmt.Write(m.stderr, form, batch); err != nil {
 			return err
 		}
 		return errTold
