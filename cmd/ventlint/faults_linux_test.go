@@ -159,9 +159,11 @@ func TestInterruptWhileReading(t *testing.T) {
 		var stdout bytes.Buffer
 		c.Stdout = &stdout
 		require.NoError(t, c.Start())
-		time.Sleep(400 * time.Millisecond)
+		late, err := os.OpenFile(pipe, os.O_WRONLY, 0) // once the program reads
+		require.NoError(t, err)
 		require.NoError(t, c.Process.Signal(os.Interrupt))
 		assert.Equal(t, couldNot, exitCode(t, c.Wait()), "%v", args)
+		require.NoError(t, late.Close())
 		assert.Empty(t, stdout.String())
 		assert.Contains(t, stderr.String(), "interrupted")
 	}
