@@ -37,7 +37,10 @@ func (c *compiler) comparing(symbol string, at span, left, right term) *operatio
 		c.fail(at, "", "%s is %v: %q expected numbers or quantities", c.quote(left.span()), a, symbol)
 	}
 	c.checkWords(left, right)
-	return equals(symbol, a)
+	if symbol == "==" {
+		return equals
+	}
+	return differs
 }
 
 func (c *compiler) mismatch(left, right term) {

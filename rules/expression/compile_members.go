@@ -64,8 +64,7 @@ func (c *compiler) field(of term, key *ast.StringNode) term {
 	if m == nil {
 		c.fail(at, near(key.Value, s.keys), "%v has no key %q", kind, key.Value)
 	}
-	read := &operation{name: key.Value, result: m.shape, call: func(args ...any) (any, error) { return m.read(args[0]) }}
-	return &field{part{c.around(at, of), m.shape}, of, m, read}
+	return &field{part{c.around(at, of), m.shape}, of, m}
 }
 
 // index settles the choice of one element of a list.

@@ -27,7 +27,7 @@ var reserved = func() map[string]bool {
 // name settles a name that stands by itself.
 func (c *compiler) name(n *ast.IdentifierNode) term {
 	at := place(n.Location())
-	if v, ok := c.source.literals[at.from]; ok {
+	if v, ok := c.source.literal(at.from); ok {
 		kind, _, _ := shapeOf(reflect.TypeOf(v))
 		return &literal{part{at, kind}, v}
 	}
@@ -49,7 +49,7 @@ func (c *compiler) name(n *ast.IdentifierNode) term {
 
 // notLiteral refuses a quantity where a name belongs: to the parser it is one.
 func (c *compiler) notLiteral(at span) {
-	if _, ok := c.source.literals[at.from]; ok {
+	if _, ok := c.source.literal(at.from); ok {
 		c.fail(at, "", "unexpected %s, expected a name", c.quote(at))
 	}
 }
@@ -60,11 +60,8 @@ func (c *compiler) subject(at span, index int, v Variable) term {
 	if !ok {
 		c.fail(at, "", "%q has type %v, which expressions cannot hold", v.Name, v.Type)
 	}
-	get := &operation{name: v.Name, result: kind, scoped: true, certain: true, call: func(args ...any) (any, error) {
-		return args[0].(*Scope).Subjects[index], nil
-	}}
 	c.subjects = true
-	return &application{part: part{at, kind}, operation: get}
+	return &subject{part{at, kind}, index}
 }
 
 func (c *compiler) unknownName(name string, at span) term {

@@ -8,7 +8,13 @@ import (
 // Condition is a compiled expression that is true, false or unknown. It is safe
 // for concurrent use, each goroutine with its own Scope.
 type Condition struct {
-	settled func() (compiled, error) // compiles at the first call
+	language *Language
+	text     string
+	names    Names
+
+	once  sync.Once
+	whole compiled
+	err   error
 }
 
 // Condition compiles a boolean expression. The error is an *Error.
@@ -24,7 +30,13 @@ func (l *Language) Condition(text string, n Names) (*Condition, error) {
 // that ships with the program: it is compiled when it is first evaluated. A
 // mistake in it after all is the error of every evaluation.
 func (l *Language) KnownCondition(text string, n Names) *Condition {
-	return &Condition{sync.OnceValues(func() (compiled, error) { return l.condition(text, n) })}
+	return &Condition{language: l, text: text, names: n}
+}
+
+// settled compiles the condition at the first call.
+func (c *Condition) settled() (compiled, error) {
+	c.once.Do(func() { c.whole, c.err = c.language.condition(c.text, c.names) })
+	return c.whole, c.err
 }
 
 func (l *Language) condition(text string, n Names) (compiled, error) {

@@ -65,12 +65,9 @@ const moveHint = "ask for it in `when`, where an unknown value is reported"
 // key: a rule would pass over them in silence.
 func (c compiled) selects(t term) error {
 	switch t := t.(type) {
-	case *root, *literal, *limit, *elementTerm:
+	case *root, *subject, *literal, *limit, *elementTerm:
 		return nil
 	case *application:
-		if t.operation.certain {
-			return nil
-		}
 		return c.mistake(t, moveHint, fmt.Sprintf("%q is computed, and may be unknown: expected only keys that every design gives", c.text(t.span())))
 	case *field:
 		if t.member.optional {

@@ -36,7 +36,7 @@ var units = sync.OnceValue(func() map[rune][]unit {
 func (s *scanner) digits() {
 	s.run()
 	if s.peek(0) == '.' && isDigit(s.peek(1)) {
-		s.at++
+		s.next++
 		s.run()
 	}
 	ahead := 1
@@ -44,29 +44,29 @@ func (s *scanner) digits() {
 		ahead = 2
 	}
 	if (s.peek(0) == 'e' || s.peek(0) == 'E') && isDigit(s.peek(ahead)) {
-		s.at += ahead
+		s.next += ahead
 		s.run()
 	}
 }
 
 func (s *scanner) run() {
 	for isDigit(s.peek(0)) || s.peek(0) == '_' {
-		s.at++
+		s.next++
 	}
 }
 
 // number steps over a number that begins at digits; with a unit behind it, it is
 // a quantity that begins at from, where its sign may stand.
 func (s *scanner) number(from, digits int) *Error {
-	s.at = digits
+	s.next = digits
 	s.digits()
 	s.operand = true
-	end := s.at
+	end := s.next
 	if s.fraction() {
 		if u, ok := s.unit(); ok && u.symbol != "%" {
 			return s.quantity(from, u)
 		}
-		s.at = end
+		s.next = end
 	}
 	if u, ok := s.unit(); ok {
 		return s.quantity(from, u)
@@ -77,55 +77,55 @@ func (s *scanner) number(from, digits int) *Error {
 // fraction takes the rest of "1/4" and of "4 1/2"; what has a unit behind it is
 // no division, because nothing divides a plain number by a length.
 func (s *scanner) fraction() bool {
-	start := s.at
+	start := s.next
 	if s.peek(0) == ' ' {
 		s.blanks()
 		s.run()
 	}
 	if s.peek(-1) != ' ' && s.peek(0) == '/' && isDigit(s.peek(1)) {
-		s.at++
+		s.next++
 		s.run()
 		return true
 	}
-	s.at = start
+	s.next = start
 	return false
 }
 
 func (s *scanner) blanks() {
 	for s.peek(0) == ' ' {
-		s.at++
+		s.next++
 	}
 }
 
 // quantity keeps what began at from and has a unit behind it.
 func (s *scanner) quantity(from int, u unit) *Error {
-	number := strings.ReplaceAll(string(s.written[from:s.at]), "_", "")
+	number := strings.ReplaceAll(s.part(from, s.next), "_", "")
 	if sign, ok := strings.CutPrefix(number, "-"); ok {
 		number = "-" + strings.TrimLeft(sign, " ")
 	}
 	text := number + " " + u.symbol
 	s.blanks()
-	s.at += len(u.spelling)
+	s.next += len(u.spelling)
 	if u.symbol == "ft" {
 		text += s.inches()
 	}
-	return s.keep(span{from, s.at}, text)
+	return s.keep(span{from, s.next}, text)
 }
 
 // bare leaves a number without a unit to the parser, but not one with a word
 // that is no unit.
 func (s *scanner) bare(end int) *Error {
 	s.blanks()
-	from := s.at
+	from := s.next
 	for isWord(s.peek(0)) {
-		s.at++
+		s.next++
 	}
-	word := string(s.written[from:s.at])
-	if word == "" || isDigit([]rune(word)[0]) || operatorWords[word] {
-		s.at = end
+	word := s.part(from, s.next)
+	if word == "" || isDigit(rune(word[0])) || isOperator(word) {
+		s.next = end
 		return nil
 	}
-	err := &Error{Offset: from, Length: s.at - from, Message: fmt.Sprintf("unknown unit %q", word)}
+	err := &Error{Offset: from, Length: s.next - from, Message: fmt.Sprintf("unknown unit %q", word)}
 	if near := document.Near(word, unitNames()); near != "" {
 		err.Hint = fmt.Sprintf("did you mean %q?", near)
 	}
@@ -142,26 +142,26 @@ func unitNames() []string {
 
 // inches takes the second half of "12 ft 4 in".
 func (s *scanner) inches() string {
-	start := s.at
+	start := s.next
 	s.blanks()
-	from := s.at
+	from := s.next
 	for isDigit(s.peek(0)) || s.peek(0) == '.' || s.peek(0) == '/' || s.peek(0) == ' ' {
-		s.at++
+		s.next++
 	}
-	number := strings.TrimSpace(string(s.written[from:s.at]))
+	number := strings.TrimSpace(s.part(from, s.next))
 	if u, ok := s.unit(); ok && (u.symbol == "in" || u.symbol == "inch") && from > start && number != "" {
 		s.blanks()
-		s.at += len(u.spelling)
+		s.next += len(u.spelling)
 		return " " + number + " in"
 	}
-	s.at = start
+	s.next = start
 	return ""
 }
 
 // unit finds the longest unit that stands here as a whole, blanks before it left out.
 func (s *scanner) unit() (unit, bool) {
-	start := s.at
-	defer func() { s.at = start }()
+	start := s.next
+	defer func() { s.next = start }()
 	s.blanks()
 	for _, u := range units()[plain(s.peek(0))] {
 		if s.stands(u.spelling) && (string(u.spelling) != "in" || !s.inAsOperator()) {
@@ -202,7 +202,7 @@ func (s *scanner) inAsOperator() bool {
 	for isWord(s.peek(i)) {
 		i++
 	}
-	return !operatorWords[string(s.written[s.at+from:s.at+i])]
+	return !isOperator(s.part(s.next+from, s.next+i))
 }
 
 // keep notes a quantity and puts a name of the same length in its place.
@@ -211,14 +211,10 @@ func (s *scanner) keep(at span, text string) *Error {
 	if err != nil {
 		return &Error{Offset: at.from, Length: at.to - at.from, Message: err.Error()}
 	}
-	if at.from > 0 && isWord(s.written[at.from-1]) { // the name in its place would join the word
+	if at.from > 0 && isWord(s.at(at.from-1)) { // the name in its place would join the word
 		return &Error{Offset: at.from, Length: at.to - at.from, Message: fmt.Sprintf("expected a blank before %q", s.text(at))}
 	}
-	s.literals[at.from] = value
-	for i := at.from; i < at.to; i++ {
-		s.code[i] = '_'
-	}
-	s.code[at.from] = standIn
+	s.literals = append(s.literals, quantityAt{at, value})
 	s.operand = true
 	return nil
 }

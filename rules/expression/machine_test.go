@@ -167,7 +167,13 @@ func (t *comparison) lower(l *lowering) ast.Node {
 
 func (t *root) lower(l *lowering) ast.Node { return l.call(t.need) }
 
-func (t *field) lower(l *lowering) ast.Node { return l.call(t.read, l.node(t.of)) }
+func (t *field) lower(l *lowering) ast.Node {
+	return l.call(&operation{name: t.member.key, result: t.member.shape, call: func(args ...any) (any, error) { return t.member.read(args[0]) }}, l.node(t.of))
+}
+
+func (t *subject) lower(l *lowering) ast.Node {
+	return l.call(&operation{name: "subject", result: t.kind, scoped: true, call: func(args ...any) (any, error) { return args[0].(*Scope).Subjects[t.index], nil }})
+}
 
 func (t *binding) lower(l *lowering) ast.Node {
 	return l.typed(&ast.VariableDeclaratorNode{Name: t.name, Value: l.node(t.definition), Expr: l.node(t.body)}, t.kind)

@@ -5,7 +5,6 @@ package expression
 type operation struct {
 	name     string
 	result   shape
-	certain  bool // it always has a result
 	scoped   bool // call takes the *Scope before the other arguments
 	computes bool // an Undetermined result comes from the values, not from outside
 	call     func(args ...any) (any, error)

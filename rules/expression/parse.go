@@ -30,10 +30,11 @@ var grammar = sync.OnceValue(func() *conf.Config {
 
 // parse reads the source into a syntax tree, not yet checked in any way.
 func parse(s *source) (ast.Node, *Error) {
-	if strings.TrimSpace(string(s.code)) == "" {
+	code := s.code()
+	if strings.TrimSpace(code) == "" {
 		return nil, &Error{Length: 1, Message: "the expression is empty"}
 	}
-	tree, failed := parser.ParseWithConfig(string(s.code), grammar())
+	tree, failed := parser.ParseWithConfig(code, grammar())
 	if failed != nil {
 		return nil, s.syntaxError(failed)
 	}
@@ -46,7 +47,7 @@ func (s *source) syntaxError(failed error) *Error {
 	if !errors.As(failed, &at) {
 		return &Error{Length: 1, Message: failed.Error()}
 	}
-	e := &Error{Offset: min(at.From, max(len(s.written)-1, 0)), Length: max(at.To-at.From, 1)}
+	e := &Error{Offset: min(at.From, max(s.size()-1, 0)), Length: max(at.To-at.From, 1)}
 	switch {
 	case strings.Contains(at.Message, "maximum allowed nodes"):
 		e.Message = fmt.Sprintf("the expression has more than %d parts", maxNodes)

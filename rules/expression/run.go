@@ -100,16 +100,17 @@ func (r *run) done(t term, op *operation, from int) result {
 	if err == nil {
 		return known(v)
 	}
-	return r.lacking(t, op, err)
+	return r.lacking(t, op.computes, err)
 }
 
-// lacking is the result of an operation that gave an error.
-func (r *run) lacking(t term, op *operation, err error) result {
+// lacking is the result of a term that gave an error. Where the error comes from the
+// values, it says which part of the text they stand in.
+func (r *run) lacking(t term, computes bool, err error) result {
 	lacks := lacksOf(err)
 	if lacks == nil {
 		panic(stopped{err})
 	}
-	if op.computes {
+	if computes {
 		for i := range lacks.items {
 			lacks.items[i].reason += " in " + r.text(t.span())
 		}

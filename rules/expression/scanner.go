@@ -10,7 +10,7 @@ const (
 // scanner finds quantities and brackets in an expression, before it is parsed.
 type scanner struct {
 	source
-	at      int
+	next    int   // character
 	operand bool  // what came before can be the left side of an operator
 	open    []int // brackets that wait for their mates
 }
@@ -21,11 +21,8 @@ func scan(text string) (*source, *Error) {
 		return nil, &Error{Offset: 0, Length: 1, Message: "expression is longer than 4096 bytes",
 			Hint: "split the rule, or name parts of it with let"}
 	}
-	s := &scanner{source: source{written: []rune(text), code: []rune(text), literals: map[int]any{}, mates: map[int]int{}}}
-	if len(s.written) == len(text) {
-		s.plain = text
-	}
-	for s.at < len(s.written) {
+	s := &scanner{source: newSource(text)}
+	for s.next < s.size() {
 		if err := s.token(); err != nil {
 			return nil, err
 		}
@@ -37,15 +34,15 @@ func scan(text string) (*source, *Error) {
 func (s *scanner) token() *Error {
 	switch r := s.peek(0); {
 	case r == standIn:
-		return &Error{Offset: s.at, Length: 1, Message: `unexpected "ʬ"`}
+		return &Error{Offset: s.next, Length: 1, Message: `unexpected "ʬ"`}
 	case isSpace(r):
-		s.at++
+		s.next++
 	case r == '\'' || r == '"' || r == '`':
 		s.skipString(r)
 	case r == '/' && (s.peek(1) == '/' || s.peek(1) == '*'):
 		s.skipComment()
 	case isDigit(r) || r == '.' && !s.operand && isDigit(s.peek(1)):
-		return s.number(s.at, s.at)
+		return s.number(s.next, s.next)
 	case r == '-' && !s.operand:
 		return s.minus()
 	case isWord(r):
@@ -57,31 +54,26 @@ func (s *scanner) token() *Error {
 }
 
 // peek looks ahead or back; beyond the text it sees a zero.
-func (s *scanner) peek(ahead int) rune {
-	if i := s.at + ahead; i < 0 || i >= len(s.written) {
-		return 0
-	}
-	return s.written[s.at+ahead]
-}
+func (s *scanner) peek(ahead int) rune { return s.at(s.next + ahead) }
 
 func (s *scanner) skipString(quote rune) {
-	for s.at++; s.at < len(s.written) && s.peek(0) != quote; s.at++ {
+	for s.next++; s.next < s.size() && s.peek(0) != quote; s.next++ {
 		if s.peek(0) == '\\' && quote != '`' {
-			s.at++
+			s.next++
 		}
 	}
-	s.at++
+	s.next++
 	s.operand = true
 }
 
 func (s *scanner) skipComment() {
 	line := s.peek(1) == '/'
-	for s.at += 2; s.at < len(s.written); s.at++ {
+	for s.next += 2; s.next < s.size(); s.next++ {
 		if line && s.peek(0) == '\n' {
 			return
 		}
 		if !line && s.peek(0) == '*' && s.peek(1) == '/' {
-			s.at += 2
+			s.next += 2
 			return
 		}
 	}
@@ -91,43 +83,48 @@ func (s *scanner) punctuation(r rune) {
 	s.operand = r == ')' || r == ']' || r == '}' || r == '#'
 	switch r {
 	case '(', '[', '{':
-		s.open = append(s.open, s.at)
+		s.open = append(s.open, s.next)
 	case ')', ']', '}':
 		if n := len(s.open); n > 0 {
-			s.mates[s.open[n-1]], s.mates[s.at] = s.at, s.open[n-1]
+			s.brackets = append(s.brackets, span{s.open[n-1], s.next + 1})
 			s.open = s.open[:n-1]
 		}
 	}
-	s.at++
+	s.next++
 }
 
-// operatorWords are names that the language reads as operators.
-var operatorWords = map[string]bool{"and": true, "or": true, "not": true, "in": true, "let": true,
-	"contains": true, "startsWith": true, "endsWith": true, "matches": true}
+// isOperator tells the names that the language reads as operators.
+func isOperator(name string) bool {
+	switch name {
+	case "and", "or", "not", "in", "let", "contains", "startsWith", "endsWith", "matches":
+		return true
+	}
+	return false
+}
 
 func (s *scanner) word() *Error {
-	from := s.at
+	from := s.next
 	for isWord(s.peek(0)) {
-		s.at++
+		s.next++
 	}
-	name := string(s.written[from:s.at])
+	name := s.part(from, s.next)
 	if (name == "R" || name == "RSI") && s.peek(0) == '-' && isDigit(s.peek(1)) && !s.operand {
-		s.at++
+		s.next++
 		s.digits()
-		return s.keep(span{from, s.at}, string(s.written[from:s.at]))
+		return s.keep(span{from, s.next}, s.part(from, s.next))
 	}
-	s.operand = !operatorWords[name]
+	s.operand = !isOperator(name)
 	return nil
 }
 
 // minus takes the sign of a literal: minus five degrees is a temperature, while
 // the negative of a temperature is nothing.
 func (s *scanner) minus() *Error {
-	from := s.at
-	s.at++
+	from := s.next
+	s.next++
 	s.blanks()
 	if isDigit(s.peek(0)) || s.peek(0) == '.' && isDigit(s.peek(1)) {
-		return s.number(from, s.at)
+		return s.number(from, s.next)
 	}
 	return nil
 }

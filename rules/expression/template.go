@@ -10,7 +10,13 @@ import (
 
 // Template is a compiled message with expressions in braces.
 type Template struct {
-	pieces func() ([]piece, error) // compiles at the first call
+	language *Language
+	text     string
+	names    Names
+
+	once sync.Once
+	list []piece
+	err  error
 }
 
 // piece is some text, and the expression behind it; the last one has none.
@@ -32,7 +38,13 @@ func (l *Language) Template(text string, n Names) (*Template, error) {
 // KnownTemplate is Template for a text that is known to compile: it is compiled
 // when it is first printed. A mistake in it after all is what it prints.
 func (l *Language) KnownTemplate(text string, n Names) *Template {
-	return &Template{sync.OnceValues(func() ([]piece, error) { return l.pieces(text, n) })}
+	return &Template{language: l, text: text, names: n}
+}
+
+// pieces compiles the message at the first call.
+func (t *Template) pieces() ([]piece, error) {
+	t.once.Do(func() { t.list, t.err = t.language.pieces(t.text, t.names) })
+	return t.list, t.err
 }
 
 func (l *Language) pieces(text string, n Names) ([]piece, error) {

@@ -62,15 +62,11 @@ func equality(s shape) func(a, b any) (bool, error) {
 	}
 }
 
-// equals makes the operation of == or != between values of one shape that have
-// no order.
-func equals(symbol string, s shape) *operation {
-	test := equality(s)
-	return &operation{name: symbol, result: truthShape, call: func(args ...any) (any, error) {
-		same, err := test(args[0], args[1])
-		return same == (symbol == "=="), err
-	}}
-}
+// The operations == and != between values of one shape that have no order.
+var (
+	equals  = &operation{name: "==", result: truthShape, call: func(args ...any) (any, error) { return args[0] == args[1], nil }}
+	differs = &operation{name: "!=", result: truthShape, call: func(args ...any) (any, error) { return args[0] != args[1], nil }}
+)
 
 // membership makes the operation of `in`.
 func membership(elem shape) *operation {

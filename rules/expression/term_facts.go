@@ -8,12 +8,19 @@ type root struct {
 
 func (t *root) value(r *run) result { return r.perform(t, t.need) }
 
+// subject is one that a rule is asked of.
+type subject struct {
+	part
+	index int
+}
+
+func (t *subject) value(r *run) result { return known(r.scope.Subjects[t.index]) }
+
 // field is a key of a thing.
 type field struct {
 	part
 	of     term
 	member *member
-	read   *operation
 }
 
 func (t *field) value(r *run) result {
@@ -28,7 +35,7 @@ func (t *field) value(r *run) result {
 	if err == nil {
 		return known(content)
 	}
-	v := r.lacking(t, t.read, err)
+	v := r.lacking(t, false, err)
 	if v.lacks != nil && r.label != nil {
 		v.lacks.items[0].missing.Thing = r.label(of.value)
 	}

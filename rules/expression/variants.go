@@ -34,11 +34,11 @@ type varying struct {
 
 // put replaces a part of the text.
 func (v *varying) put(at span, by, format string, args ...any) {
-	text := string(v.written[:at.from]) + by + string(v.written[at.to:])
+	text := v.part(0, at.from) + by + v.part(at.to, v.size())
 	v.made = append(v.made, Variant{text, fmt.Sprintf(format, args...), at.from, at.to - at.from})
 }
 
-func (v *varying) raw(t term) string { return string(v.written[t.span().from:t.span().to]) }
+func (v *varying) raw(t term) string { return v.part(t.span().from, t.span().to) }
 
 // condition varies what is true or false.
 func (v *varying) condition(t term) {
@@ -159,7 +159,7 @@ var quantifiers = map[string]string{"all": "any", "any": "all", "none": "any", "
 func (v *varying) loop(t *loop) {
 	if other, ok := quantifiers[t.name]; ok {
 		name := span{t.at.from, t.at.from + len(t.name)}
-		if string(v.written[name.from:name.to]) == t.name { // not behind a pipe
+		if v.part(name.from, name.to) == t.name { // not behind a pipe
 			v.put(name, other, "%q turned into %q in %q", t.name, other, v.text(t.span()))
 		}
 	}
