@@ -14,6 +14,7 @@ import (
 // that have other mistakes, whose values are then not given.
 type checker struct {
 	design   *Design
+	placed   []place
 	byID     map[string]any
 	byNoun   map[string][]string // ids of the things that a noun stands for
 	units    q.System
@@ -26,14 +27,19 @@ func check(d *Design) []document.Problem {
 	if d.Project != nil && d.Project.Units == "SI" {
 		c.units = q.SI
 	}
-	for _, each := range []func(){
-		c.format, c.crowds, c.ids, c.links, c.references, c.ranges, c.walls, c.lines, c.places,
-		c.fittings, c.fans, c.running, c.ducts, c.vents, c.measured, c.climate, c.statedDistances, c.dates,
-	} {
-		each()
+	c.placed = placed(d)
+	for _, each := range checks {
+		each(c)
 	}
 	d.byID = c.byID
 	return c.problems
+}
+
+// checks stand in the order in which later ones need what earlier ones found.
+var checks = [...]func(*checker){
+	(*checker).format, (*checker).crowds, (*checker).ids, (*checker).links, (*checker).references, (*checker).ranges,
+	(*checker).walls, (*checker).lines, (*checker).places, (*checker).fittings, (*checker).fans, (*checker).running,
+	(*checker).ducts, (*checker).vents, (*checker).measured, (*checker).climate, (*checker).statedDistances, (*checker).dates,
 }
 
 // report adds a mistake in the value of a key.

@@ -9,7 +9,7 @@ import (
 // links finds the things that the links of a design lead to.
 func (c *checker) links() {
 	d := c.design
-	for _, p := range c.placed() {
+	for _, p := range c.placed {
 		resolve(c, p.ref, "wall", p.where.Wall)
 	}
 	for _, v := range d.Ventilators {

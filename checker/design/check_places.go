@@ -12,22 +12,22 @@ type place struct {
 }
 
 // placed lists the things that have a place.
-func (c *checker) placed() []place {
-	var list []place
-	for _, o := range c.design.BuildingOpenings {
+func placed(d *Design) []place {
+	list := make([]place, 0, len(d.BuildingOpenings)+len(d.Openings)+len(d.Sources))
+	for _, o := range d.BuildingOpenings {
 		list = append(list, place{o.Ref, &o.Placement})
 	}
-	for _, o := range c.design.Openings {
+	for _, o := range d.Openings {
 		list = append(list, place{o.Ref, &o.Placement})
 	}
-	for _, s := range c.design.Sources {
+	for _, s := range d.Sources {
 		list = append(list, place{s.Ref, &s.Placement})
 	}
 	return list
 }
 
 func (c *checker) places() {
-	for _, p := range c.placed() {
+	for _, p := range c.placed {
 		c.onePlace(p)
 		c.along(p)
 		c.outline(p)

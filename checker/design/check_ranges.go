@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"reflect"
-	"strconv"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/document"
@@ -16,68 +15,62 @@ func (c *checker) ranges() { c.within(reflect.ValueOf(c.design).Elem(), c.design
 
 // within looks at all keys of a struct. of is the table that they stand in.
 func (c *checker) within(v reflect.Value, of document.Ref) {
-	for i := range v.NumField() {
-		field, key := v.Type().Field(i), ""
-		key, _, _ = strings.Cut(field.Tag.Get("toml"), ",")
-		switch {
-		case field.Anonymous && key == "":
-			c.within(v.Field(i), of)
-		case key != "" && key != "-":
-			c.value(v.Field(i), of, key, field.Tag)
-		}
+	watches := watchesOf(v.Type())
+	for i := range watches {
+		c.value(v.FieldByIndex(watches[i].index), of, &watches[i])
 	}
 }
 
 // value looks at the value of a key.
-func (c *checker) value(v reflect.Value, of document.Ref, key string, tag reflect.StructTag) {
+func (c *checker) value(v reflect.Value, of document.Ref, w *watch) {
 	switch v.Kind() {
 	case reflect.Pointer:
 		if !v.IsNil() {
-			c.value(v.Elem(), of, key, tag)
+			c.value(v.Elem(), of, w)
 		}
 	case reflect.Slice:
 		for i := range v.Len() {
-			c.value(v.Index(i), of, key, tag)
+			c.value(v.Index(i), of, w)
 		}
 	case reflect.Struct:
-		c.structure(v, of, key)
+		c.structure(v, of, w)
 	case reflect.String:
-		required := strings.HasSuffix(tag.Get("toml"), ",required")
-		if _, given := of.Text(key); required && given && strings.TrimSpace(v.String()) == "" && key != "id" {
-			c.blank(of, key, v)
-		}
-	case reflect.Int, reflect.Float64:
-		c.figure(v, of, key, tag.Get("range"))
+		c.blank(v, of, w)
+	default:
+		c.figure(v, of, w)
 	}
 }
 
-func (c *checker) structure(v reflect.Value, of document.Ref, key string) {
-	if point, ok := v.Interface().(Point); ok {
-		c.figure(reflect.ValueOf(point.X), of, key, "any")
-		c.figure(reflect.ValueOf(point.Y), of, key, "any")
+func (c *checker) structure(v reflect.Value, of document.Ref, w *watch) {
+	switch thing := v.Addr().Interface().(type) {
+	case *Point:
+		c.figure(v.Field(0), of, w)
+		c.figure(v.Field(1), of, w)
+	case interface{ Self() document.Ref }:
+		if ref := thing.Self(); ref != (document.Ref{}) {
+			c.within(v, ref)
+		}
+	}
+}
+
+// blank refuses an empty text.
+func (c *checker) blank(v reflect.Value, of document.Ref, w *watch) {
+	if strings.TrimSpace(v.String()) != "" {
 		return
 	}
-	if ref := Refer(v.Addr().Interface()); ref != (document.Ref{}) {
-		c.within(v, ref)
-	}
-}
-
-// blank refuses an empty text. A word from a list cannot be empty: where it
-// is, the decoder has reported it.
-func (c *checker) blank(of document.Ref, key string, v reflect.Value) {
-	if v.Type() == reflect.TypeFor[string]() {
-		c.report(of, key, "", "found an empty text, expected a %s", strings.ReplaceAll(key, "_", " "))
+	if _, given := of.Text(w.key); given {
+		c.report(of, w.key, "", "found an empty text, expected a %s", strings.ReplaceAll(w.key, "_", " "))
 	}
 }
 
 // figure refuses a number or quantity outside its bounds.
-func (c *checker) figure(v reflect.Value, of document.Ref, key, rule string) {
-	x, b := number(v), boundsOf(v.Type(), rule)
-	if v.Type() == reflect.TypeFor[q.Length]() && math.Abs(x) > farthest {
+func (c *checker) figure(v reflect.Value, of document.Ref, w *watch) {
+	x, b := number(v), w.bounds
+	if math.Abs(x) > farthest && v.Type() == reflect.TypeFor[q.Length]() {
 		b = bounds{low: -farthest, high: farthest, says: fmt.Sprintf("at most %d km", farthest/1000)}
 	}
 	if x < b.low || x == b.low && b.above || x > b.high {
-		c.report(of, key, "", "found %s, expected %s", c.written(of, key, v.Interface()), b.says)
+		c.report(of, w.key, "", "found %s, expected %s", c.written(of, w.key, v.Interface()), b.says)
 	}
 }
 
@@ -86,45 +79,4 @@ func number(v reflect.Value) float64 {
 		return float64(v.Int())
 	}
 	return v.Float()
-}
-
-// bounds are the least and the greatest figure, and the words for them.
-type bounds struct {
-	low, high float64
-	above     bool // more than low, not low itself
-	says      string
-}
-
-// farthest is longer than any length that a dwelling has to do with, in metres.
-const farthest = 10_000
-
-// boundsOf reads the tag range of a field of a type.
-func boundsOf(t reflect.Type, rule string) bounds {
-	free := t == reflect.TypeFor[q.Temperature]() || t == reflect.TypeFor[q.TemperatureDifference]()
-	b := bounds{high: math.Inf(1), says: "zero or more"}
-	switch {
-	case rule == "positive":
-		b.above, b.says = true, "more than zero"
-	case rule == "any" || rule == "" && free:
-		b.low = math.Inf(-1)
-	case rule == "" && t == reflect.TypeFor[q.Ratio]():
-		b.high, b.says = 1, "0 % to 100 %"
-	case rule != "":
-		low, high, _ := strings.Cut(rule, "..")
-		b.low, b.high, b.says = bound(low), bound(high), low+" to "+high
-	}
-	return b
-}
-
-// bound reads one end of a tag range: a number, or a quantity. Tags are part of
-// the program; a broken one is a defect that every test finds.
-func bound(text string) float64 {
-	if x, err := strconv.ParseFloat(text, 64); err == nil {
-		return x
-	}
-	x, err := q.Parse(text)
-	if err != nil {
-		panic("design: broken range: " + err.Error())
-	}
-	return reflect.ValueOf(x).Float()
 }

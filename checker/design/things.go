@@ -9,7 +9,8 @@ import (
 // Things lists pointers to all things that have an id, in the order of the
 // fields of Design.
 func (d *Design) Things() []any {
-	var list []any
+	list := make([]any, 0, len(d.Rooms)+len(d.Walls)+len(d.Lines)+len(d.BuildingOpenings)+len(d.Openings)+
+		len(d.Sources)+len(d.Ventilators)+len(d.Terminals)+len(d.Ducts)+len(d.Appliances))
 	list = appendAll(list, d.Rooms)
 	list = appendAll(list, d.Walls)
 	list = appendAll(list, d.Lines)

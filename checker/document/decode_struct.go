@@ -19,11 +19,11 @@ func (d *decoder) structure(n *node, v reflect.Value, s *shape) bool {
 			d.unknown(c, f)
 			continue
 		}
-		d.value(c, v.FieldByIndex(f.list[i].path), f.list[i].shape)
+		d.value(c, v.FieldByIndex(f.list[i].Index), f.list[i].shape)
 		next = i + 1
 	}
 	for i := range f.list {
-		if want := &f.list[i]; want.required && n.child(want.key) == nil {
+		if want := &f.list[i]; want.Required && n.child(want.Key) == nil {
 			d.missing(n, want)
 		}
 	}
@@ -55,10 +55,10 @@ func unknownHint(name string, f *fields) string {
 	return "expected one of " + words(f.keys())
 }
 
-func (d *decoder) missing(n *node, want *field) {
+func (d *decoder) missing(n *node, want *Field) {
 	hint := ""
-	if allowed := wordsOf(want.shape.typ); allowed != nil {
+	if allowed := wordsOf(want.Type); allowed != nil {
 		hint = "expected one of " + words(allowed)
 	}
-	d.add(n.heading(), join(n.path(), want.key), hint, fmt.Sprintf("missing key %q", want.key))
+	d.add(n.heading(), join(n.path(), want.Key), hint, fmt.Sprintf("missing key %q", want.Key))
 }

@@ -5,26 +5,32 @@ import (
 	"strings"
 )
 
-// fields is what the decoder knows of a struct type.
-type fields struct {
-	list []field
-	ref  []int // path to the embedded Ref; nil without one
+// Field is one key of a struct type that Decode fills.
+type Field struct {
+	Key      string
+	Required bool
+	Index    []int // of the field, through embedded structs
+	Type     reflect.Type
+	Tag      reflect.StructTag
+
+	shape *shape
 }
 
-// field is one key of a struct.
-type field struct {
-	key      string
-	required bool
-	path     []int
-	shape    *shape
+// Fields lists the keys of a struct type, in the order of its fields.
+func Fields(t reflect.Type) []Field { return shapeOf(t).fields().list }
+
+// fields is what the decoder knows of a struct type.
+type fields struct {
+	list []Field
+	ref  []int // index of the embedded Ref; nil without one
 }
 
 var refType = reflect.TypeFor[Ref]()
 
-func (f *fields) gather(t reflect.Type, path []int) {
+func (f *fields) gather(t reflect.Type, index []int) {
 	for i := range t.NumField() {
 		each := t.Field(i)
-		at := append(path[:len(path):len(path)], i)
+		at := append(index[:len(index):len(index)], i)
 		key, options, _ := strings.Cut(each.Tag.Get("toml"), ",")
 		switch {
 		case each.Type == refType && each.Anonymous:
@@ -32,7 +38,7 @@ func (f *fields) gather(t reflect.Type, path []int) {
 		case each.Anonymous && key == "" && each.Type.Kind() == reflect.Struct:
 			f.gather(each.Type, at)
 		case key != "" && key != "-":
-			f.list = append(f.list, field{key, options == "required", at, shapeOf(each.Type)})
+			f.list = append(f.list, Field{key, options == "required", at, each.Type, each.Tag, shapeOf(each.Type)})
 		}
 	}
 }
@@ -41,12 +47,12 @@ func (f *fields) gather(t reflect.Type, path []int) {
 // list their keys much in the order of the fields.
 func (f *fields) find(key string, from int) int {
 	for i := from; i < len(f.list); i++ {
-		if f.list[i].key == key {
+		if f.list[i].Key == key {
 			return i
 		}
 	}
 	for i := range from {
-		if f.list[i].key == key {
+		if f.list[i].Key == key {
 			return i
 		}
 	}
@@ -55,8 +61,8 @@ func (f *fields) find(key string, from int) int {
 
 func (f *fields) keys() []string {
 	keys := make([]string, len(f.list))
-	for i, each := range f.list {
-		keys[i] = each.key
+	for i := range f.list {
+		keys[i] = f.list[i].Key
 	}
 	return keys
 }

@@ -43,6 +43,18 @@ func (r Ref) KeyAt(key string) Position {
 	return r.Position()
 }
 
+// Offset is where the value of a key begins in the file, in bytes: an order of
+// places. It is that of the table when the table lacks the key.
+func (r Ref) Offset(key string) int {
+	if c := r.child(key); c != nil {
+		return int(c.at.start)
+	}
+	if r.node == nil {
+		return 0
+	}
+	return int(r.node.heading().start)
+}
+
 // Given tells whether the table has a key.
 func (r Ref) Given(key string) bool { return r.child(key) != nil }
 

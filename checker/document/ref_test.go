@@ -70,6 +70,10 @@ func TestPlacesOfKeys(t *testing.T) {
 	require.Equal(t, "opening[1].kind", r.KeyPath("kind"))
 	require.Equal(t, "opening.fresh.kind", r.KeyName("kind"))
 
+	require.Equal(t, strings.Index(places, `"intake"`), r.Offset("kind"))
+	require.Equal(t, strings.Index(places, "[[opening]]"), r.Offset("flow"))
+	require.Zero(t, Ref{}.Offset("flow"))
+
 	require.False(t, r.Given("flow"))
 	require.Equal(t, r.Position(), r.At("flow"), "a key that is not given has the place of its table")
 	require.Equal(t, r.Position(), r.KeyAt("flow"))
