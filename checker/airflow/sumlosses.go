@@ -23,7 +23,7 @@ func (s *System) losses(inlet, outlet assignment, damped bool) (*Losses, error) 
 }
 
 func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error) {
-	loss := t.unmeasured()
+	var loss SideLoss
 	sums := make([]q.Pressure, len(t.branches))
 	for i := range t.branches {
 		b := &t.branches[i]
@@ -48,17 +48,6 @@ func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error
 		}
 	}
 	return loss, nil
-}
-
-// unmeasured has room for the losses of a side.
-func (t *side) unmeasured() SideLoss {
-	runs := 0
-	for i := range t.branches {
-		if t.branches[i].run >= 0 {
-			runs++
-		}
-	}
-	return SideLoss{Runs: slices.Grow([]RunLoss(nil), runs), Ends: slices.Grow([]EndLoss(nil), len(t.branches)-runs)}
 }
 
 // path gives the runs from the fan to an end.

@@ -23,13 +23,19 @@ func TestDistanceIsRemembered(t *testing.T) {
 					assert.Equal(t, err, again)
 					assert.Equal(t, m.Length, length)
 				}
+				kept := float64(m.Length)
+				if err != nil {
+					kept = unmeasured
+				}
+				assert.EqualValues(t, kept, *s.distances.of(s.places[first], s.places[second]))
 			}
 		}
 	}
 }
 
+// lotDesign has things in all places, and one in none.
 func lotDesign(dice dice) *design.Design {
-	d := &design.Design{}
+	d := &design.Design{Openings: []*design.Opening{opening("nowhere", design.Placement{})}}
 	for _, thing := range dice.lot().things {
 		switch thing := thing.(type) {
 		case *design.Opening:
@@ -45,11 +51,11 @@ func lotDesign(dice dice) *design.Design {
 	return d
 }
 
-func placesOf(d *design.Design) []any {
-	var list []any
+func placesOf(d *design.Design) []design.Placed {
+	var list []design.Placed
 	for _, thing := range d.Things() {
-		if _, placed := thing.(design.Placed); placed {
-			list = append(list, thing)
+		if placed, is := thing.(design.Placed); is {
+			list = append(list, placed)
 		}
 	}
 	return list

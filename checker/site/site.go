@@ -50,7 +50,7 @@ func (s *Site) Distance(a, b any) (q.Length, error) {
 		return 0, err
 	}
 	known := s.distances.of(first, second)
-	if known != nil && *known >= 0 {
+	if known != nil && *known != unmeasured {
 		return q.Length(*known), nil
 	}
 	m, err := s.measure(first, second, inSpace, statedDistance)
