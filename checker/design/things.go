@@ -1,7 +1,7 @@
 package design
 
 import (
-	"fmt"
+	"strconv"
 
 	"github.com/ventlint/ventlint/checker/document"
 )
@@ -78,9 +78,9 @@ func Label(thing any) string {
 
 func label(noun, id, kind string) string {
 	if kind == "" {
-		return fmt.Sprintf("%s %q", noun, id)
+		return noun + " " + strconv.Quote(id)
 	}
-	return fmt.Sprintf("%s %q (%s)", noun, id, kind)
+	return noun + " " + strconv.Quote(id) + " (" + kind + ")"
 }
 
 // unnamed is the label of a part without an id: its place in the file.
