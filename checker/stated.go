@@ -37,16 +37,15 @@ func stated(f *facts.Facts, rule *rules.Compiled, things []any) []string {
 // drawing is the dimension that a function of rules took in place of geometry;
 // nil when it computed.
 func drawing(s *site.Site, function string, a, b any) *design.StatedDistance {
-	var m site.Measurement
 	switch function {
 	case "distance", "taut":
-		m, _ = s.Measure(a, b)
+		return s.StatedDistance(a, b)
 	case "horizontal":
-		m, _ = s.MeasurePlan(a, b)
+		return s.StatedHorizontal(a, b)
 	case "rise":
 		return s.StatedRise(a, b)
 	}
-	return m.Stated
+	return nil
 }
 
 func statement(s *design.StatedDistance) string {

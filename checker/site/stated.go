@@ -5,6 +5,26 @@ import (
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
+// StatedDistance is the dimension of a drawing that stands in for the distance
+// between two things; nil when there is none.
+func (s *Site) StatedDistance(a, b any) *design.StatedDistance {
+	return s.statedAs(a, b, statedDistance)
+}
+
+// StatedHorizontal is the one that stands in for their distance on the plan.
+func (s *Site) StatedHorizontal(a, b any) *design.StatedDistance {
+	return s.statedAs(a, b, statedHorizontal)
+}
+
+func (s *Site) statedAs(a, b any, of figure) *design.StatedDistance {
+	first, second, err := s.pair(a, b)
+	if err != nil {
+		return nil
+	}
+	stated, _ := s.drawn.find(first, second, of)
+	return stated
+}
+
 // StatedRise is the dimension of a drawing that stands in for the rise between
 // two things, from the first to the second or back; nil when there is none.
 func (s *Site) StatedRise(lower, upper any) *design.StatedDistance {

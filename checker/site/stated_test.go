@@ -49,9 +49,13 @@ func TestSeveralDrawingsOfOnePair(t *testing.T) {
 	m, err := s.Measure(a, b)
 	require.NoError(t, err)
 	assert.Same(t, section, m.Stated)
+	assert.Same(t, section, s.StatedDistance(b, a))
 	m, err = s.MeasurePlan(a, b)
 	require.NoError(t, err)
 	assert.Same(t, plan, m.Stated)
+	assert.Same(t, plan, s.StatedHorizontal(a, b))
+	assert.Nil(t, s.StatedDistance(a, a))
+	assert.Nil(t, s.StatedDistance(a, design.Room{}), "it has no place")
 }
 
 func TestStatedRise(t *testing.T) {
