@@ -17,7 +17,7 @@ func (c *checker) ranges() { c.within(reflect.ValueOf(c.design).Elem(), c.design
 func (c *checker) within(v reflect.Value, of document.Ref) {
 	watches := watchesOf(v.Type())
 	for i := range watches {
-		c.value(v.FieldByIndex(watches[i].index), of, &watches[i])
+		c.value(v.FieldByIndex(watches[i].Index), of, &watches[i])
 	}
 }
 
@@ -58,8 +58,8 @@ func (c *checker) blank(v reflect.Value, of document.Ref, w *watch) {
 	if strings.TrimSpace(v.String()) != "" {
 		return
 	}
-	if _, given := of.Text(w.key); given {
-		c.report(of, w.key, "", "found an empty text, expected a %s", strings.ReplaceAll(w.key, "_", " "))
+	if _, given := of.Text(w.Key); given {
+		c.report(of, w.Key, "", "found an empty text, expected a %s", strings.ReplaceAll(w.Key, "_", " "))
 	}
 }
 
@@ -67,10 +67,10 @@ func (c *checker) blank(v reflect.Value, of document.Ref, w *watch) {
 func (c *checker) figure(v reflect.Value, of document.Ref, w *watch) {
 	x, b := number(v), w.bounds
 	if math.Abs(x) > farthest && v.Type() == reflect.TypeFor[q.Length]() {
-		b = bounds{low: -farthest, high: farthest, says: fmt.Sprintf("at most %d km", farthest/1000)}
+		b = &bounds{low: -farthest, high: farthest, says: fmt.Sprintf("at most %d km", farthest/1000)}
 	}
 	if x < b.low || x == b.low && b.above || x > b.high {
-		c.report(of, w.key, "", "found %s, expected %s", c.written(of, w.key, v.Interface()), b.says)
+		c.report(of, w.Key, "", "found %s, expected %s", c.written(of, w.Key, v.Interface()), b.says)
 	}
 }
 

@@ -13,9 +13,8 @@ import (
 
 // watch is a key whose value may be out of range, or holds others that may.
 type watch struct {
-	index  []int
-	key    string
-	bounds bounds // of a figure
+	*document.Field
+	bounds *bounds // of a figure
 }
 
 var watches sync.Map // reflect.Type of a struct: []watch
@@ -26,10 +25,11 @@ func watchesOf(t reflect.Type) []watch {
 	if known, ok := watches.Load(t); ok {
 		return known.([]watch)
 	}
-	var list []watch
-	for _, field := range document.Fields(t) {
-		if b, ok := watched(field); ok {
-			list = append(list, watch{field.Index, field.Key, b})
+	fields := document.Fields(t)
+	list := make([]watch, 0, len(fields))
+	for i := range fields {
+		if b, ok := watched(&fields[i]); ok {
+			list = append(list, watch{&fields[i], b})
 		}
 	}
 	watches.Store(t, list)
@@ -38,20 +38,20 @@ func watchesOf(t reflect.Type) []watch {
 
 // watched tells whether a field is one to look at, and the bounds of a figure.
 // Where a word from a list is empty, the decoder has reported it.
-func watched(f document.Field) (b bounds, ok bool) {
-	t := f.Type
+func watched(f *document.Field) (b *bounds, ok bool) {
+	t := f.Type()
 	for t.Kind() == reflect.Pointer || t.Kind() == reflect.Slice {
 		t = t.Elem()
 	}
 	switch {
 	case t == reflect.TypeFor[Point]():
-		return boundsOf(reflect.TypeFor[q.Length](), "any"), true
+		return free, true
 	case t.Kind() == reflect.Struct:
-		return bounds{}, reflect.PointerTo(t).Implements(reflect.TypeFor[interface{ Self() document.Ref }]())
+		return nil, reflect.PointerTo(t).Implements(reflect.TypeFor[interface{ Self() document.Ref }]())
 	case t.Kind() == reflect.Int, t.Kind() == reflect.Float64:
 		return boundsOf(t, f.Tag.Get("range")), true
 	}
-	return bounds{}, t == reflect.TypeFor[string]() && f.Required && f.Key != "id"
+	return nil, t == reflect.TypeFor[string]() && f.Required && f.Key != "id"
 }
 
 // bounds are the least and the greatest figure, and the words for them.
@@ -64,22 +64,30 @@ type bounds struct {
 // farthest is longer than any length that a dwelling has to do with, in metres.
 const farthest = 10_000
 
+// The bounds of most figures.
+var (
+	zeroOrMore = &bounds{high: math.Inf(1), says: "zero or more"}
+	positive   = &bounds{high: math.Inf(1), above: true, says: "more than zero"}
+	free       = &bounds{low: math.Inf(-1), high: math.Inf(1)}
+	share      = &bounds{high: 1, says: "0 % to 100 %"}
+)
+
 // boundsOf reads the tag range of a field of a type.
-func boundsOf(t reflect.Type, rule string) bounds {
-	free := t == reflect.TypeFor[q.Temperature]() || t == reflect.TypeFor[q.TemperatureDifference]()
-	b := bounds{high: math.Inf(1), says: "zero or more"}
+func boundsOf(t reflect.Type, rule string) *bounds {
 	switch {
 	case rule == "positive":
-		b.above, b.says = true, "more than zero"
-	case rule == "any" || rule == "" && free:
-		b.low = math.Inf(-1)
-	case rule == "" && t == reflect.TypeFor[q.Ratio]():
-		b.high, b.says = 1, "0 % to 100 %"
+		return positive
+	case rule == "any":
+		return free
 	case rule != "":
 		low, high, _ := strings.Cut(rule, "..")
-		b.low, b.high, b.says = bound(low), bound(high), low+" to "+high
+		return &bounds{low: bound(low), high: bound(high), says: low + " to " + high}
+	case t == reflect.TypeFor[q.Temperature](), t == reflect.TypeFor[q.TemperatureDifference]():
+		return free
+	case t == reflect.TypeFor[q.Ratio]():
+		return share
 	}
-	return b
+	return zeroOrMore
 }
 
 // bound reads one end of a tag range: a number, or a quantity. Tags are part of

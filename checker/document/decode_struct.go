@@ -57,7 +57,7 @@ func unknownHint(name string, f *fields) string {
 
 func (d *decoder) missing(n *node, want *Field) {
 	hint := ""
-	if allowed := wordsOf(want.Type); allowed != nil {
+	if allowed := wordsOf(want.Type()); allowed != nil {
 		hint = "expected one of " + words(allowed)
 	}
 	d.add(n.heading(), join(n.path(), want.Key), hint, fmt.Sprintf("missing key %q", want.Key))

@@ -2,6 +2,7 @@ package document
 
 import (
 	"reflect"
+	"slices"
 	"strings"
 )
 
@@ -10,11 +11,13 @@ type Field struct {
 	Key      string
 	Required bool
 	Index    []int // of the field, through embedded structs
-	Type     reflect.Type
 	Tag      reflect.StructTag
 
 	shape *shape
 }
+
+// Type is that of the field.
+func (f *Field) Type() reflect.Type { return f.shape.typ }
 
 // Fields lists the keys of a struct type, in the order of its fields.
 func Fields(t reflect.Type) []Field { return shapeOf(t).fields().list }
@@ -30,15 +33,19 @@ var refType = reflect.TypeFor[Ref]()
 func (f *fields) gather(t reflect.Type, index []int) {
 	for i := range t.NumField() {
 		each := t.Field(i)
-		at := append(index[:len(index):len(index)], i)
+		at := each.Index
+		if len(index) > 0 {
+			at = append(index[:len(index):len(index)], i)
+		}
 		key, options, _ := strings.Cut(each.Tag.Get("toml"), ",")
 		switch {
 		case each.Type == refType && each.Anonymous:
 			f.ref = at
 		case each.Anonymous && key == "" && each.Type.Kind() == reflect.Struct:
+			f.list = slices.Grow(f.list, each.Type.NumField())
 			f.gather(each.Type, at)
 		case key != "" && key != "-":
-			f.list = append(f.list, Field{key, options == "required", at, each.Type, each.Tag, shapeOf(each.Type)})
+			f.list = append(f.list, Field{key, options == "required", at, each.Tag, shapeOf(each.Type)})
 		}
 	}
 }

@@ -15,7 +15,7 @@ type shape struct {
 	of         *shape   // what a pointer points to, and the elements of a list or map
 
 	gather sync.Once // types of structs can hold one another: their fields come later
-	inside fields
+	inside *fields
 }
 
 var shapes sync.Map // reflect.Type: *shape
@@ -46,8 +46,11 @@ func unmarshals(t reflect.Type) bool {
 
 // fields are those of a struct.
 func (s *shape) fields() *fields {
-	s.gather.Do(func() { s.inside.gather(s.typ, nil) })
-	return &s.inside
+	s.gather.Do(func() {
+		s.inside = &fields{list: make([]Field, 0, s.typ.NumField())}
+		s.inside.gather(s.typ, nil)
+	})
+	return s.inside
 }
 
 // wordsOf gives the words that a type, or what it points to, takes; nil when it

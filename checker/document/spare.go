@@ -3,20 +3,24 @@ package document
 // spare is memory for the nodes to come, asked for in large pieces.
 type spare struct {
 	nodes    []node
+	size     int // of the last piece of them
 	branches []branch
 	room     []*node
 }
 
 const (
-	nodesAtOnce    = 113 // all but 56 bytes of 8 KiB
+	fewestNodes    = 56 // of the first piece, 4 KiB
+	mostNodes      = 448
 	branchesAtOnce = 51
 	roomAtOnce     = 512
 )
 
-// node gives a node that holds nothing.
+// node gives a node that holds nothing. Each piece of memory is twice as large as
+// the one before.
 func (s *spare) node() *node {
 	if len(s.nodes) == 0 {
-		s.nodes = make([]node, nodesAtOnce)
+		s.size = min(max(fewestNodes, 2*s.size), mostNodes)
+		s.nodes = make([]node, s.size)
 	}
 	n := &s.nodes[0]
 	s.nodes = s.nodes[1:]
