@@ -56,15 +56,17 @@ func differs(n *node, again any) *node {
 			return nil
 		}
 	case text:
-		if s, ok := again.(string); ok && unixLines(s) == unixLines(n.value.(string)) {
+		if s, ok := again.(string); ok && unixLines(s) == unixLines(n.word) {
 			return nil
 		}
 	case decimal:
-		if f, ok := again.(float64); ok && (f == n.value || math.IsNaN(f) && math.IsNaN(n.value.(float64))) {
+		f, ok := again.(float64)
+		x := n.value().(float64)
+		if ok && (f == x || math.IsNaN(f) && math.IsNaN(x)) {
 			return nil
 		}
 	default:
-		if again == n.value {
+		if again == n.value() {
 			return nil
 		}
 	}

@@ -53,7 +53,7 @@ func TestWhatTheSecondReaderRefusesIsAProblem(t *testing.T) {
 
 func TestADifferenceIsReportedAtItsPlace(t *testing.T) {
 	tree, _ := Parse("test", []byte("a = 1\nb = 2\n"))
-	tree.root.child("b").value = int64(3)
+	tree.root.child("b").word = "3"
 	require.Equal(t, []Problem{{Position: Position{2, 5, 6}, Path: "b",
 		Message: "the value cannot be read for certain, expected a plainer way to write it"}}, tree.agree())
 	tree.source = "a = "

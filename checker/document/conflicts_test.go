@@ -56,9 +56,9 @@ func TestWhatIsGivenTwice(t *testing.T) {
 func TestTheFirstValueCounts(t *testing.T) {
 	tree, problems := Parse("test", []byte("a = 1\na = 2\na = 3\n[t]\nb = 1\n[t]\nb = 2\nc = 3\n"))
 	require.Len(t, problems, 4)
-	require.Equal(t, int64(1), tree.root.child("a").value)
-	require.Equal(t, int64(1), tree.root.child("t").child("b").value)
-	require.Equal(t, int64(3), tree.root.child("t").child("c").value, "what else stands in the second table is read too")
+	require.Equal(t, int64(1), tree.root.child("a").value())
+	require.Equal(t, int64(1), tree.root.child("t").child("b").value())
+	require.Equal(t, int64(3), tree.root.child("t").child("c").value(), "what else stands in the second table is read too")
 }
 
 func TestProblemsBeforeAMistakeOfGrammarAreKept(t *testing.T) {

@@ -13,12 +13,12 @@ func (d *decoder) scalar(n *node, v reflect.Value, s *shape) bool {
 		return d.word(n, v, s)
 	case reflect.Bool:
 		if n.kind == truth {
-			v.SetBool(n.value.(bool))
+			v.SetBool(n.word == "true")
 			return true
 		}
 	case reflect.Int, reflect.Int64:
 		if n.kind == whole {
-			v.SetInt(n.value.(int64))
+			v.SetInt(n.value().(int64))
 			return true
 		}
 	case reflect.Float64:
@@ -33,21 +33,20 @@ func (d *decoder) word(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != text {
 		return d.wrong(n, s.typ)
 	}
-	word := n.value.(string)
-	if s.words != nil && !slices.Contains(s.words, word) {
+	if s.words != nil && !slices.Contains(s.words, n.word) {
 		hint := ""
-		if near := Near(word, s.words); near != "" {
+		if near := Near(n.word, s.words); near != "" {
 			hint = meant(near)
 		}
-		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(word), words(s.words))
+		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(n.word), words(s.words))
 		return false
 	}
-	v.SetString(word)
+	v.SetString(n.word)
 	return true
 }
 
 func (d *decoder) number(n *node, v reflect.Value) bool {
-	switch x := n.value.(type) {
+	switch x := n.value().(type) {
 	case int64:
 		v.SetFloat(float64(x))
 		return true
@@ -64,9 +63,12 @@ func (d *decoder) number(n *node, v reflect.Value) bool {
 // finite refuses inf and nan, also inside arrays and tables.
 func (d *decoder) finite(n *node) bool {
 	ok := true
-	if x, is := n.value.(float64); is && (math.IsInf(x, 0) || math.IsNaN(x)) {
+	if n.kind == decimal {
+		x := n.value().(float64)
+		ok = !math.IsInf(x, 0) && !math.IsNaN(x)
+	}
+	if !ok {
 		d.report(n, n.at, "", "found %s, expected a finite number", d.shown(n))
-		ok = false
 	}
 	for _, c := range n.children {
 		ok = d.finite(c) && ok
@@ -90,5 +92,5 @@ func (n *node) generic() any {
 		}
 		return list
 	}
-	return n.value
+	return n.value()
 }

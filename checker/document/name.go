@@ -12,7 +12,7 @@ func (r Ref) Name() string {
 		case step.index < 0:
 			name = join(name, step.name)
 		case id != nil && id.kind == text:
-			name = join(name, id.value.(string))
+			name = join(name, id.word)
 		default:
 			name += fmt.Sprintf("[%d]", step.index+1)
 		}

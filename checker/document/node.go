@@ -39,7 +39,7 @@ type node struct {
 	key    span   // the last part of the key or header that names it
 	at     span   // the value; of a table with a header, the header with its brackets
 	parent *node
-	value  any // string, int64, float64, bool, or Moment
+	word   string // a text, without its quotes; any other scalar as written
 	*branch
 }
 
@@ -92,6 +92,19 @@ func (n *node) latest() *node {
 		return n.children[len(n.children)-1]
 	}
 	return n
+}
+
+// value is that of a scalar: string, int64, float64, bool or Moment; nil of a table
+// or list.
+func (n *node) value() any {
+	switch n.kind {
+	case table, array:
+		return nil
+	case text:
+		return n.word
+	}
+	_, value, _ := scalarOf(n.word)
+	return value
 }
 
 // heading is what names a value: the header of a table, else the key; an

@@ -137,7 +137,7 @@ func requireAsOracle(t testing.TB, source []byte, tree *Tree) (places int) {
 	var again map[string]any
 	require.NoError(t, toml.Unmarshal(bytes.TrimPrefix(source, []byte(byteOrderMark)), &again))
 	if other := differs(tree.root, again); other != nil {
-		require.Fail(t, "another value", "%s: %v", other.path(), other.value)
+		require.Fail(t, "another value", "%s: %v", other.path(), other.value())
 	}
 	seen, err := placesOf(source)
 	require.NoError(t, err)

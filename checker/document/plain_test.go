@@ -153,7 +153,7 @@ func requireAlike(t *testing.T, whole, known *node) {
 		}
 	}
 	require.Len(t, known.children, len(wanted), whole.path())
-	require.Equal(t, whole.value, known.value, whole.path())
+	require.Equal(t, whole.value(), known.value(), whole.path())
 	require.Equal(t, []any{whole.name, whole.key, whole.at}, []any{known.name, known.key, known.at})
 	for i, c := range wanted {
 		requireAlike(t, c, known.children[i])

@@ -28,7 +28,8 @@ func (r *reader) scalar(n *node) {
 	}
 	r.beyond = r.beyond || !isPlain(word)
 	var err error
-	if n.kind, n.value, err = scalarOf(word); err != nil {
+	n.word = word
+	if n.kind, _, err = scalarOf(word); err != nil {
 		r.fail(spanOf(start, r.at), unquotedHint(word), "found %s, %v", excerpt(word), err)
 	}
 }

@@ -25,7 +25,7 @@ func (r *reader) fill(n *node) {
 	start := r.at
 	switch r.peek() {
 	case '"', '\'':
-		n.kind, n.value = text, r.text()
+		n.kind, n.word = text, r.text()
 	case '[':
 		r.at++
 		n.kind = array

@@ -14,7 +14,7 @@ func (r Ref) Text(key string) (t Text, ok bool) {
 	if c == nil || c.kind != text {
 		return Text{}, false
 	}
-	return Text{Value: c.value.(string), tree: r.tree, start: int(c.at.start)}, true
+	return Text{Value: c.word, tree: r.tree, start: int(c.at.start)}, true
 }
 
 // places gives where each character of the value stands in the source, and its end.

@@ -79,7 +79,7 @@ func TestEveryCharacterOfATextStandsWhereItIsSaidTo(t *testing.T) {
 			if !ok {
 				continue
 			}
-			require.Equal(t, c.value, text.Value)
+			require.Equal(t, c.value(), text.Value)
 			at := text.places()
 			require.Len(t, at, len([]rune(text.Value))+1)
 			for i, r := range []rune(text.Value) {

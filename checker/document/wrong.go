@@ -61,7 +61,7 @@ func expected(t reflect.Type) string {
 
 // wrongHint says how to write the value, where that is clear.
 func (d *decoder) wrongHint(n *node, want reflect.Type) string {
-	plain := fmt.Sprint(n.value)
+	plain := fmt.Sprint(n.value())
 	switch {
 	case want.Kind() == reflect.Slice && n.origin == headed:
 		return fmt.Sprintf("write [[%s]]", n.name)
@@ -71,7 +71,7 @@ func (d *decoder) wrongHint(n *node, want reflect.Type) string {
 		return fmt.Sprintf("write [%s]", d.shown(n))
 	case want.Kind() == reflect.Struct && n.origin == repeated:
 		return fmt.Sprintf("write [%s] once", n.name)
-	case want.Kind() == reflect.String && n.value != nil && wordsOf(want) == nil:
+	case want.Kind() == reflect.String && n.kind != table && n.kind != array && wordsOf(want) == nil:
 		return fmt.Sprintf("write %q", plain)
 	case n.kind == text && unquoted(plain, want.Kind()):
 		return fmt.Sprintf("write %.64s without quotes", plain)
