@@ -18,8 +18,8 @@ const (
 // a tenth.
 const mostWork = 480_000
 
-// mostTold bounds the steps that reasons take which only full reports show: those
-// of what passes or does not apply. Beyond it, a design is told outcomes alone.
+// mostTold bounds the steps that go into the reasons of problems on one design, and
+// those that go into the rest. Beyond it there are outcomes alone.
 const mostTold = 150_000
 
 // What is counted as work, as it takes time: a judgement with what it tells, and a

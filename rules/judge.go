@@ -30,18 +30,37 @@ type Judgement struct {
 // says so.
 func (c *Compiled) Ask(f *facts.Facts) []Judgement { return c.AskFor(f, Everything) }
 
-// Telling is which reasons judgements come with. Without reasons, a condition that
-// is met or not comes with its truth alone, for less work.
+// Telling is what judgements come with beside their outcomes.
 type Telling int
 
 // What judgements tell.
 const (
-	Everything   Telling = iota // all reasons
-	Requirements                // none of conditions `when`
-	Problems                    // nor of requirements that are met
+	Everything Telling = iota // all reasons
+	Problems                  // the reasons of what fails or is not known, and what to do about it
+	Margins                   // the comparisons of requirements that are met
 )
 
-// AskFor is Ask for judgements with some of their reasons.
+// when is how a condition `when` is told.
+func (t Telling) when(truth expression.Truth) expression.Depth {
+	if t == Everything || t == Problems && truth == expression.Unknown {
+		return expression.WithReads
+	}
+	return expression.Bare
+}
+
+// require is how a requirement is told.
+func (t Telling) require(truth expression.Truth) expression.Depth {
+	switch met := truth == expression.True; {
+	case t == Everything, t == Problems && !met:
+		return expression.WithReads
+	case t == Margins && met:
+		return expression.WithParts
+	}
+	return expression.Bare
+}
+
+// AskFor is Ask for judgements that tell less, for less work. Outcomes do not
+// depend on what is told.
 func (c *Compiled) AskFor(f *facts.Facts, t Telling) []Judgement {
 	if !due(f.Design.Project.Stage, c.Due) {
 		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
@@ -139,61 +158,72 @@ func (r *run) judge(bound []any) Judgement {
 	j := Judgement{Subjects: bound}
 	j.When.Truth = expression.True
 	if r.rule.when != nil {
-		j.When = r.truth(r.rule.when)
-		j.When = r.reasons(r.rule.when, j.When, j.When.Truth == expression.Unknown, r.telling < Requirements)
+		j.When = r.evaluate(r.rule.when)
 		if j.When.Truth == expression.False {
 			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
-			return j
 		}
 	}
-	j.Require = r.truth(r.rule.require)
-	j.Require = r.reasons(r.rule.require, j.Require, j.Require.Truth != expression.True, r.telling < Problems)
-	switch {
-	case j.Require.Truth == expression.True:
-		j.Outcome = Pass
-	case j.Require.Truth == expression.False && j.When.Truth == expression.True:
-		r.fail(&j)
-	default:
-		e := join(j.When, j.Require)
-		j.Outcome, j.Message, j.Reason = wanting(e), saying(e), reason(e)
-		j.Remedy = r.rule.remedy.Text(r.scope, r.units)
+	if j.Outcome == "" {
+		j.Require = r.evaluate(r.rule.require)
+		j.Outcome = r.outcome(&j)
 	}
+	if r.rule.when != nil {
+		j.When = r.reasons(r.rule.when, j.When, r.telling.when(j.When.Truth), j.When.Truth == expression.Unknown)
+	}
+	if j.Outcome != NotApplicable {
+		j.Require = r.reasons(r.rule.require, j.Require, r.telling.require(j.Require.Truth), j.Require.Truth != expression.True)
+	}
+	r.word(&j)
 	return j
 }
 
-// truth evaluates a condition. An evaluation that had to stop is unknown: a person
-// must judge what the program could not.
-func (r *run) truth(c *expression.Condition) expression.Explanation {
-	truth, err := c.Truth(r.scope)
+// outcome is what the truths of a judgement come to.
+func (r *run) outcome(j *Judgement) Outcome {
+	switch {
+	case j.Require.Truth == expression.True:
+		return Pass
+	case j.Require.Truth != expression.False || j.When.Truth != expression.True:
+		return wanting(join(j.When, j.Require))
+	case r.rule.Judge || r.leaves():
+		return Review
+	}
+	return Fail
+}
+
+// evaluate gives the truth of a condition. An evaluation that had to stop is
+// unknown: a person must judge what the program could not.
+func (r *run) evaluate(c *expression.Condition) expression.Explanation {
+	e, err := c.Evaluate(r.scope, expression.Bare)
 	if err != nil {
 		return unknown(err)
 	}
-	return expression.Explanation{Truth: truth}
+	return e
 }
 
-// reasons adds its reasons to the truth of a condition: always, or where this
-// telling wants them. The latter take no steps from the rule, so that outcomes do
-// not depend on what is told, and are left out when there are too many.
-func (r *run) reasons(c *expression.Condition, truth expression.Explanation, always, wanted bool) expression.Explanation {
-	steps := r.scope.Left()
-	if !always {
-		if steps = mostTold - r.facts.Told; !wanted || steps <= 0 {
-			return truth
+// reasons adds them to the truth of a condition.
+func (r *run) reasons(c *expression.Condition, truth expression.Explanation, depth expression.Depth, problem bool) expression.Explanation {
+	if depth == expression.Bare {
+		return truth
+	}
+	pool := &r.facts.Told.Rest
+	if problem {
+		pool = &r.facts.Told.Problems
+	}
+	r.apart(pool, func() {
+		if e, err := c.Evaluate(r.scope, depth); err == nil {
+			truth = e
 		}
-		defer r.scope.Refuel(r.scope.Left())
-		r.scope.Refuel(steps)
-	}
-	e, err := c.Explain(r.scope)
-	if !always {
-		r.facts.Told += steps - r.scope.Left()
-	}
-	switch {
-	case err == nil:
-		return e
-	case truth.Truth == expression.Unknown:
-		return unknown(err)
-	}
+	})
 	return truth
+}
+
+// apart evaluates what tells a judgement. It takes no steps from the rule, so that
+// outcomes do not depend on what is told, but from a pool; what that does not reach
+// for is left out.
+func (r *run) apart(pool *int, evaluate func()) {
+	if left := mostTold - *pool; left > 0 {
+		*pool += r.scope.Apart(left, evaluate)
+	}
 }
 
 func unknown(err error) expression.Explanation {
@@ -214,19 +244,30 @@ func unknown(err error) expression.Explanation {
 	return e
 }
 
-func (r *run) fail(j *Judgement) {
-	j.Outcome = Fail
-	if r.rule.Judge || r.leaves() {
-		j.Outcome, j.Reason = Review, "the rule leaves this to a person's judgement"
+// word says what was found and what to do about it, where somebody asks.
+func (r *run) word(j *Judgement) {
+	if j.Outcome == Pass || j.Outcome == NotApplicable || r.telling == Margins {
+		return
 	}
-	j.Message = r.rule.says.Text(r.scope, r.units)
-	j.Remedy = r.rule.remedy.Text(r.scope, r.units)
+	clear := j.Require.Truth == expression.False && j.When.Truth == expression.True
+	r.apart(&r.facts.Told.Problems, func() {
+		if clear {
+			j.Message = r.rule.says.Text(r.scope, r.units)
+		}
+		j.Remedy = r.rule.remedy.Text(r.scope, r.units)
+	})
+	switch e := join(j.When, j.Require); {
+	case !clear:
+		j.Message, j.Reason = saying(e), reason(e)
+	case j.Outcome == Review:
+		j.Reason = "the rule leaves this to a person's judgement"
+	}
 }
 
 // leaves tells whether the rule leaves this failure to a person: its judge_when
 // holds. Where that is not known, the failure stands.
 func (r *run) leaves() bool {
-	return r.rule.judging != nil && r.truth(r.rule.judging).Truth == expression.True
+	return r.rule.judging != nil && r.evaluate(r.rule.judging).Truth == expression.True
 }
 
 // join adds what an unknown condition and an unknown requirement lack.

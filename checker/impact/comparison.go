@@ -98,12 +98,12 @@ func (c *Comparison) judge(p pair, f *facts.Facts, name string) ruleCase {
 	result := ruleCase{change: change{NotHeld, NotHeld}}
 	var judged []rules.Judgement
 	if p.from != nil {
-		judged = p.from.AskFor(f, rules.Requirements)
+		judged = p.from.AskFor(f, rules.Margins)
 		result.from = stateOf(p.from, judged)
 	}
 	if p.to != nil {
 		if !p.same {
-			judged = p.to.AskFor(f, rules.Requirements)
+			judged = p.to.AskFor(f, rules.Margins)
 		}
 		result.to = stateOf(p.to, judged)
 		result.near = c.nearest(f.Design, name, judged)

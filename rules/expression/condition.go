@@ -50,38 +50,47 @@ func (l *Language) condition(text string, n Names) (compiled, error) {
 	return c, nil
 }
 
-// Truth evaluates the condition, and no further than its truth asks for. The error
-// is ErrSteps, or what a function of the vocabulary returned beside Missing and
-// Undetermined.
+// Depth is how much an evaluation tells beside the truth and, where that is
+// unknown, what is lacking.
+type Depth int
+
+// The depths of an evaluation.
+const (
+	Bare      Depth = iota // no more, and it goes no further than the truth asks for
+	WithParts              // the comparisons too
+	WithReads              // and what they read
+)
+
+// Truth is Evaluate for the truth alone.
 func (c *Condition) Truth(s *Scope) (Truth, error) {
-	v, _, err := c.judge(s, false)
-	return v.truth, err
+	e, err := c.Evaluate(s, Bare)
+	return e.Truth, err
 }
 
-// Explain evaluates the condition and says why it came out as it did. The
-// errors are those of Truth.
-func (c *Condition) Explain(s *Scope) (Explanation, error) {
-	v, r, err := c.judge(s, true)
+// Explain is Evaluate with everything.
+func (c *Condition) Explain(s *Scope) (Explanation, error) { return c.Evaluate(s, WithReads) }
+
+// Evaluate evaluates the condition and says why it came out as it did. The error is
+// ErrSteps, or what a function of the vocabulary returned beside Missing and
+// Undetermined.
+func (c *Condition) Evaluate(s *Scope, depth Depth) (Explanation, error) {
+	settled, err := c.settled()
 	if err != nil {
 		return Explanation{}, err
 	}
-	return r.explanation(v), nil
-}
-
-func (c *Condition) judge(s *Scope, explaining bool) (v verdict, r *run, err error) {
-	settled, err := c.settled()
+	r, err := s.begin(settled)
 	if err != nil {
-		return verdict{}, nil, err
+		return Explanation{}, err
 	}
-	if r, err = s.begin(settled); err != nil {
-		return verdict{}, nil, err
-	}
-	r.explaining = explaining
-	if explaining {
+	r.explaining = depth >= WithParts
+	if depth >= WithReads {
 		r.reads = &pile[Read]{}
 	}
-	err = r.guarded(func() { v = r.judge(settled.root) })
-	return v, r, err
+	var v verdict
+	if err := r.guarded(func() { v = r.judge(settled.root) }); err != nil {
+		return Explanation{}, err
+	}
+	return settled.explanation(v), nil
 }
 
 // guarded runs an evaluation and gives the error that ended it.

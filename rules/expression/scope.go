@@ -31,6 +31,17 @@ func NewScope(facts any, fuel int) *Scope {
 // Refuel sets the steps that all further evaluations may take together.
 func (s *Scope) Refuel(steps int) { s.fuel = steps }
 
+// Apart runs evaluations that may take so many steps of their own, and tells how
+// many they took.
+func (s *Scope) Apart(steps int, evaluate func()) (taken int) {
+	fuel := s.fuel
+	s.fuel = steps
+	evaluate()
+	taken = steps - s.fuel
+	s.fuel = fuel
+	return taken
+}
+
 // begin starts an evaluation. It ends the one before, whose memory it uses again.
 func (s *Scope) begin(c compiled) (*run, error) {
 	s.steps = maxSteps

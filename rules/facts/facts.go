@@ -15,7 +15,7 @@ type Facts struct {
 	Design *design.Design
 	Site   *site.Site
 	Work   int               // that judging the design has taken so far, as the judge counts it
-	Told   int               // steps that reasons have taken which only full reports show
+	Told   Told              // what reasons have taken beside
 	Scope  *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
 
 	listing bool // lines list their inputs, for a worksheet; rules ask for values alone
@@ -28,6 +28,10 @@ type Facts struct {
 	strings  map[[2]design.Placed]site.Measurement
 	led      int // walls that strings were led around, counted for each
 }
+
+// Told is how many steps of evaluations went into reasons: of problems, and of the
+// rest.
+type Told struct{ Problems, Rest int }
 
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
