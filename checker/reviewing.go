@@ -17,9 +17,15 @@ type reviewing struct {
 	report  *Report
 	telling rules.Telling
 	facts   *facts.Facts
-	results []*Result
+	asked   []asked
 	things  map[any]Subject
 	keys    map[expression.Read]*keyRead
+}
+
+// asked is a rule with its results.
+type asked struct {
+	rule    *rules.Compiled
+	results []Result
 }
 
 // keyRead is a key that rules read.
@@ -39,11 +45,11 @@ func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
 	for i, j := range judged {
 		results[i] = alike
 		w.fill(&results[i], rule, j)
-		w.results = append(w.results, &results[i])
 		if j.Cut {
 			w.report.Unreached++
 		}
 	}
+	w.asked = append(w.asked, asked{rule, results})
 }
 
 // fill prints a judgement in the design's units and gives it its place.
@@ -136,14 +142,33 @@ func (w *reviewing) anchor(r *Result) (document.Position, string) {
 // ordered gives the results in the order of the file, then by rule: the same for
 // every run.
 func (w *reviewing) ordered() []Result {
-	slices.SortStableFunc(w.results, func(a, b *Result) int {
-		return cmp.Or(inFile(a.Position, b.Position), cmp.Compare(a.Pack, b.Pack), cmp.Compare(a.Rule.ID, b.Rule.ID))
+	slices.SortStableFunc(w.asked, func(a, b asked) int {
+		return cmp.Or(cmp.Compare(a.rule.Pack, b.rule.Pack), cmp.Compare(a.rule.ID, b.rule.ID))
 	})
-	list := make([]Result, len(w.results))
-	for i, r := range w.results {
-		list[i] = *r
+	total := 0
+	for _, a := range w.asked {
+		total += len(a.results)
+	}
+	places := make([]place, 0, total)
+	for i, a := range w.asked {
+		for k := range a.results {
+			places = append(places, place{a.results[k].Position, i, k})
+		}
+	}
+	slices.SortFunc(places, func(a, b place) int {
+		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rule, b.rule), cmp.Compare(a.result, b.result))
+	})
+	list := make([]Result, total)
+	for i, p := range places {
+		list[i] = w.asked[p.rule].results[p.result]
 	}
 	return list
+}
+
+// place is where a result belongs: its position in the file, and its rule.
+type place struct {
+	at           document.Position
+	rule, result int
 }
 
 func inFile(a, b document.Position) int {

@@ -191,17 +191,16 @@ func (c *compiler) array(n *ast.ArrayNode) term {
 	if len(n.Nodes) == 0 {
 		c.fail(at, "", "the list is empty")
 	}
-	list := &array{}
+	var elements []term
 	var kind shape
 	for i, node := range n.Nodes {
 		t := c.term(node)
 		if i == 0 {
 			kind = t.shape()
 		} else {
-			kind = c.common(fmt.Sprintf("list element %d", i+1), list.elements[0], t)
+			kind = c.common(fmt.Sprintf("list element %d", i+1), elements[0], t)
 		}
-		list.elements = append(list.elements, t)
+		elements = append(elements, t)
 	}
-	list.part = part{at, listOf(kind)}
-	return list
+	return newArray(part{at, listOf(kind)}, elements)
 }

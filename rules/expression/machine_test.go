@@ -112,12 +112,10 @@ func (t *limit) lower(l *lowering) ast.Node {
 func (t *application) lower(l *lowering) ast.Node { return l.call(t.operation, l.all(t.arguments)...) }
 
 func (t *array) lower(l *lowering) ast.Node {
-	for _, e := range t.elements {
-		if _, ok := e.(*literal); !ok {
-			return &ast.ArrayNode{Nodes: l.all(t.elements)}
-		}
+	if t.fixed != nil {
+		return &ast.ConstantNode{Value: t.fixed}
 	}
-	return &ast.ConstantNode{Value: t.value(&run{}).value}
+	return &ast.ArrayNode{Nodes: l.all(t.elements)}
 }
 
 func (c chain) lower(l *lowering) ast.Node {

@@ -133,12 +133,31 @@ func (r *run) readBy(f *function, arguments []any) {
 type array struct {
 	part
 	elements []term
+	fixed    []any // their values, where all are written out
 }
 
 func (t *array) value(r *run) result {
+	if t.fixed != nil {
+		return known(t.fixed)
+	}
 	from := len(r.stack)
 	lacks := r.all(t.elements)
 	values := slices.Clone(r.stack[from:])
 	r.stack = r.stack[:from]
 	return unless(lacks, values)
+}
+
+// newArray makes a list of elements. Literals are made a list once.
+func newArray(p part, elements []term) *array {
+	t := &array{part: p, elements: elements}
+	fixed := make([]any, len(elements))
+	for i, e := range elements {
+		l, ok := e.(*literal)
+		if !ok {
+			return t
+		}
+		fixed[i] = l.content
+	}
+	t.fixed = fixed
+	return t
 }
