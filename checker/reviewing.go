@@ -18,14 +18,15 @@ type reviewing struct {
 	telling rules.Telling
 	facts   *facts.Facts
 	asked   []asked
+	results shelf
 	things  map[any]Subject
 	keys    map[expression.Read]*keyRead
 }
 
-// asked is a rule with its results.
+// asked is a rule and how many results there are with its own.
 type asked struct {
-	rule    *rules.Compiled
-	results []Result
+	rule *rules.Compiled
+	upTo int
 }
 
 // keyRead is a key that rules read.
@@ -38,18 +39,17 @@ type keyRead struct {
 // ask asks one rule.
 func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
 	units := rule.Rule.Topic.System(w.report.Units)
-	judged := rule.AskFor(w.facts, w.telling)
 	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, units), measures: len(rule.Distances()) > 0}
 	alike.Advice = advice(rule, alike.Limits)
-	results := make([]Result, len(judged))
-	for i, j := range judged {
-		results[i] = alike
-		w.fill(&results[i], rule, j)
+	rule.AskEach(w.facts, w.telling, func(j rules.Judgement) {
+		r := w.results.add()
+		*r = alike
+		w.fill(r, rule, j)
 		if j.Cut {
 			w.report.Unreached++
 		}
-	}
-	w.asked = append(w.asked, asked{rule, results})
+	})
+	w.asked = append(w.asked, asked{rule, w.results.count})
 }
 
 // fill prints a judgement in the design's units and gives it its place.
@@ -142,35 +142,64 @@ func (w *reviewing) anchor(r *Result) (document.Position, string) {
 // ordered gives the results in the order of the file, then by rule: the same for
 // every run.
 func (w *reviewing) ordered() []Result {
-	slices.SortStableFunc(w.asked, func(a, b asked) int {
-		return cmp.Or(cmp.Compare(a.rule.Pack, b.rule.Pack), cmp.Compare(a.rule.ID, b.rule.ID))
-	})
-	total := 0
-	for _, a := range w.asked {
-		total += len(a.results)
-	}
-	places := make([]place, 0, total)
+	ranks := w.ranks()
+	places := make([]place, 0, w.results.count)
 	for i, a := range w.asked {
-		for k := range a.results {
-			places = append(places, place{a.results[k].Position, i, k})
+		for len(places) < a.upTo {
+			k := len(places)
+			places = append(places, place{w.results.at(k).Position, ranks[i], k})
 		}
 	}
 	slices.SortFunc(places, func(a, b place) int {
-		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rule, b.rule), cmp.Compare(a.result, b.result))
+		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rank, b.rank), cmp.Compare(a.result, b.result))
 	})
-	list := make([]Result, total)
+	list := make([]Result, len(places))
 	for i, p := range places {
-		list[i] = w.asked[p.rule].results[p.result]
+		list[i] = *w.results.at(p.result)
 	}
 	return list
 }
 
-// place is where a result belongs: its position in the file, and its rule.
+// place is where a result belongs: its position in the file, and the rank of its rule.
 type place struct {
 	at           document.Position
-	rule, result int
+	rank, result int
+}
+
+// ranks gives each rule that was asked its rank by pack and id.
+func (w *reviewing) ranks() []int {
+	order := make([]int, len(w.asked))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		return cmp.Or(cmp.Compare(w.asked[a].rule.Pack, w.asked[b].rule.Pack), cmp.Compare(w.asked[a].rule.ID, w.asked[b].rule.ID))
+	})
+	ranks := make([]int, len(order))
+	for rank, i := range order {
+		ranks[i] = rank
+	}
+	return ranks
 }
 
 func inFile(a, b document.Position) int {
 	return cmp.Or(cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
 }
+
+// shelf holds results that come one by one, without moving them.
+type shelf struct {
+	boards [][]Result
+	count  int
+}
+
+const boardLength = 128
+
+func (s *shelf) add() *Result {
+	if s.count%boardLength == 0 {
+		s.boards = append(s.boards, make([]Result, boardLength))
+	}
+	s.count++
+	return s.at(s.count - 1)
+}
+
+func (s *shelf) at(i int) *Result { return &s.boards[i/boardLength][i%boardLength] }

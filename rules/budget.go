@@ -31,8 +31,8 @@ const (
 
 // budget is what one rule may spend.
 type budget struct {
-	left int // of the work of all rules
-	told int // work of what has been judged, without its steps
+	left   int // of the work of all rules
+	judged int // tuples
 }
 
 func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
@@ -41,11 +41,11 @@ func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
 func (b *budget) steps() int { return max(1, min(mostSteps, b.left/stepWork)) }
 
 // work is what the rule has taken so far.
-func (r *run) work() int { return r.told + stepWork*(r.steps()-r.scope.Left()) }
+func (r *run) work() int { return judgementWork*r.judged + stepWork*(r.steps()-r.scope.Left()) }
 
 // one judges one tuple of subjects, and stops where the rule asks too much.
 func (r *run) one(bound []any) {
-	if len(r.found) == mostTuples {
+	if r.judged == mostTuples {
 		r.cut = fmt.Sprintf("the rule ranges over more than %d combinations of things: a person must judge those beyond", mostTuples)
 		return
 	}
@@ -68,6 +68,6 @@ func (r *run) add(j Judgement) {
 			return
 		}
 	}
-	r.told += judgementWork
-	r.found = append(r.found, j)
+	r.judged++
+	r.take(j)
 }

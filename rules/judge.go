@@ -3,7 +3,6 @@ package rules
 import (
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -25,19 +24,22 @@ type Judgement struct {
 	Cut      bool   // not all subjects were judged: the rule, or the design, asks too much
 }
 
-// Ask asks the rule of every subject that the design has. A rule that is not
-// due yet, or whose subjects the design does not have, gives one judgement that
-// says so.
-func (c *Compiled) Ask(f *facts.Facts) []Judgement { return c.AskFor(f, Everything) }
+// Ask asks the rule of every subject that the design has, and tells everything.
+func (c *Compiled) Ask(f *facts.Facts) []Judgement {
+	var found []Judgement
+	c.AskEach(f, Everything, func(j Judgement) { found = append(found, j) })
+	return found
+}
 
 // Telling is what judgements come with beside their outcomes.
 type Telling int
 
 // What judgements tell.
 const (
-	Everything Telling = iota // all reasons
-	Problems                  // the reasons of what fails or is not known, and what to do about it
-	Margins                   // the comparisons of requirements that are met
+	Everything    Telling = iota // all reasons
+	Problems                     // the reasons of what fails or is not known, and what to do about it
+	Margins                      // the comparisons of requirements that are met
+	OutcomesAlone                // nothing
 )
 
 // when is how a condition `when` is told.
@@ -59,23 +61,24 @@ func (t Telling) require(truth expression.Truth) expression.Depth {
 	return expression.Bare
 }
 
-// AskFor is Ask for judgements that tell less, for less work. Outcomes do not
-// depend on what is told.
-func (c *Compiled) AskFor(f *facts.Facts, t Telling) []Judgement {
+// AskEach asks the rule of every subject that the design has, and hands each judgement
+// over as it is made. A rule that is not due yet, or whose subjects the design does
+// not have, gives one judgement that says so. Outcomes do not depend on what is told.
+func (c *Compiled) AskEach(f *facts.Facts, t Telling, take func(Judgement)) {
 	if !due(f.Design.Project.Stage, c.Due) {
-		return []Judgement{{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)}}
+		take(Judgement{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)})
+		return
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), facts: f, scope: f.Scope, budget: budgetOf(f), telling: t}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), facts: f, scope: f.Scope, take: take, budget: budgetOf(f), telling: t}
 	r.scope.Refuel(r.steps())
 	r.over(nil)
 	f.Work += r.work()
-	if r.cut != "" {
-		r.found = append(r.found, Judgement{Outcome: Review, Message: r.cut, Reason: r.cut, Cut: true})
+	switch {
+	case r.cut != "":
+		take(Judgement{Outcome: Review, Message: r.cut, Reason: r.cut, Cut: true})
+	case r.judged == 0:
+		take(Judgement{Outcome: NotApplicable, Reason: c.nothing()})
 	}
-	if len(r.found) == 0 {
-		return []Judgement{{Outcome: NotApplicable, Reason: c.nothing()}}
-	}
-	return r.found
 }
 
 func due(at, from design.Stage) bool {
@@ -116,7 +119,7 @@ type run struct {
 	units quantity.System
 	facts *facts.Facts
 	scope *expression.Scope // of all subjects: its steps are those of the rule
-	found []Judgement
+	take  func(Judgement)
 	cut   string // why not all subjects were judged
 
 	telling Telling
@@ -135,9 +138,6 @@ func (r *run) over(bound []any) {
 	if err != nil {
 		r.add(r.unknown(bound, err))
 		return
-	}
-	if len(bound) == len(r.rule.each)-1 {
-		r.found = slices.Grow(r.found, min(len(items), mostTuples))
 	}
 	for _, item := range items {
 		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
@@ -246,7 +246,7 @@ func unknown(err error) expression.Explanation {
 
 // word says what was found and what to do about it, where somebody asks.
 func (r *run) word(j *Judgement) {
-	if j.Outcome == Pass || j.Outcome == NotApplicable || r.telling == Margins {
+	if j.Outcome == Pass || j.Outcome == NotApplicable || r.telling >= Margins {
 		return
 	}
 	clear := j.Require.Truth == expression.False && j.When.Truth == expression.True

@@ -123,7 +123,9 @@ type sampled struct {
 
 func noticed(rule *Compiled, designs []sampled) bool {
 	for _, d := range designs {
-		if worst(rule.Ask(d.facts)) != d.got {
+		got := NotApplicable
+		rule.AskEach(d.facts, OutcomesAlone, func(j Judgement) { got = worse(got, j.Outcome) })
+		if got != d.got {
 			return true
 		}
 	}

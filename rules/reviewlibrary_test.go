@@ -3,6 +3,7 @@ package rules_test
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -68,26 +69,53 @@ func TestReviewLibraryRefusesTheSame(t *testing.T) {
 	}
 }
 
-// What is asked briefly comes out the same; only what asks nothing of the designer
-// comes without its reasons.
-func TestAskedForProblems(t *testing.T) {
-	source, err := os.ReadFile("../testdata/designs/faults/alder-court-faults.vent.toml")
-	require.NoError(t, err)
-	house, problems := design.Load("house", source)
-	require.Empty(t, problems)
-	bare := 0
-	for _, rule := range builtIn(t, "irc-2021").Rules {
-		full, brief := rule.Ask(facts.Of(house)), rule.AskFor(facts.Of(house), rules.Problems)
-		require.Len(t, brief, len(full), rule.ID)
-		for i := range full {
-			if o := brief[i].Outcome; o == rules.Pass || o == rules.NotApplicable {
-				bare++
-				assert.Empty(t, brief[i].Require.Reads, rule.ID)
-				full[i].When, full[i].Require = brief[i].When, brief[i].Require
+// What is told of a judgement does not change it; only what nobody asks for is left
+// out.
+func TestTellings(t *testing.T) {
+	seen := map[rules.Outcome]bool{}
+	for _, name := range []string{"faults/alder-court-faults", "concept/early-idea"} {
+		source, err := os.ReadFile("../testdata/designs/" + name + ".vent.toml")
+		require.NoError(t, err)
+		house, problems := design.Load(name, source)
+		require.Empty(t, problems)
+		for told := rules.Problems; told <= rules.OutcomesAlone; told++ {
+			all, some := facts.Of(house), facts.Of(house)
+			for _, rule := range builtIn(t, "practice").Rules {
+				full, short := judged(rule, all, rules.Everything), judged(rule, some, told)
+				require.Len(t, short, len(full), rule.ID)
+				for i := range full {
+					seen[full[i].Outcome] = true
+					assert.Equal(t, full[i].Outcome, short[i].Outcome, rule.ID)
+					assert.Equal(t, full[i].Subjects, short[i].Subjects, rule.ID)
+					checkTold(t, told, full[i], short[i])
+				}
 			}
-			full[i].When.Reads, full[i].When.Parts = brief[i].When.Reads, brief[i].When.Parts
-			assert.Equal(t, full[i], brief[i], rule.ID)
+			assert.Equal(t, all.Work, some.Work, "what is told takes no steps from rules")
 		}
 	}
-	assert.Positive(t, bare)
+	for _, o := range rules.Outcomes() {
+		assert.Equal(t, o != rules.Informational, seen[o], o)
+	}
+}
+
+func judged(rule *rules.Compiled, about *facts.Facts, told rules.Telling) (found []rules.Judgement) {
+	rule.AskEach(about, told, func(j rules.Judgement) { found = append(found, j) })
+	return found
+}
+
+func checkTold(t *testing.T, told rules.Telling, full, short rules.Judgement) {
+	t.Helper()
+	problem := slices.Contains([]rules.Outcome{rules.Fail, rules.Open, rules.Review}, full.Outcome)
+	switch {
+	case told == rules.Problems && problem:
+		assert.Equal(t, full.Require, short.Require)
+		assert.Equal(t, full.Message, short.Message)
+		assert.Equal(t, full.Remedy, short.Remedy)
+	case told == rules.Margins && full.Outcome == rules.Pass:
+		assert.Len(t, short.Require.Parts, len(full.Require.Parts))
+		assert.Empty(t, short.Require.Reads)
+	default:
+		assert.Empty(t, short.Require.Parts)
+		assert.Empty(t, short.Remedy)
+	}
 }

@@ -55,11 +55,16 @@ func (e *Effective) Run(rule *Compiled, s Sample) SampleRun {
 func worst(judgements []Judgement) Outcome {
 	w := NotApplicable
 	for _, j := range judgements {
-		if j.Outcome.Worse(w) {
-			w = j.Outcome
-		}
+		w = worse(w, j.Outcome)
 	}
 	return w
+}
+
+func worse(a, b Outcome) Outcome {
+	if b.Worse(a) {
+		return b
+	}
+	return a
 }
 
 // sampleDesign lays a sample over its base design.

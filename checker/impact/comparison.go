@@ -96,17 +96,29 @@ func (c *Comparison) Judge(name string, d *design.Design) Case {
 
 func (c *Comparison) judge(p pair, f *facts.Facts, name string) ruleCase {
 	result := ruleCase{change: change{NotHeld, NotHeld}}
-	var judged []rules.Judgement
+	var worst rules.Outcome
+	var near *Near
 	if p.from != nil {
-		judged = p.from.AskFor(f, rules.Margins)
-		result.from = stateOf(p.from, judged)
+		worst, near = c.ask(p.from, f, name)
+		result.from = stateOf(p.from, worst)
 	}
 	if p.to != nil {
 		if !p.same {
-			judged = p.to.AskFor(f, rules.Margins)
+			worst, near = c.ask(p.to, f, name)
 		}
-		result.to = stateOf(p.to, judged)
-		result.near = c.nearest(f.Design, name, judged)
+		result.to, result.near = stateOf(p.to, worst), near
 	}
 	return result
+}
+
+// ask asks a rule of a design: the worst outcome, and the narrowest pass.
+func (c *Comparison) ask(rule *rules.Compiled, f *facts.Facts, name string) (worst rules.Outcome, near *Near) {
+	worst = rules.NotApplicable
+	rule.AskEach(f, rules.Margins, func(j rules.Judgement) {
+		if j.Outcome.Worse(worst) {
+			worst = j.Outcome
+		}
+		near = c.nearest(f.Design, name, j, near)
+	})
+	return worst, near
 }

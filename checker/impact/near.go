@@ -23,23 +23,20 @@ type Near struct {
 	Share    float64 `json:"share"` // of the required value, between found and required
 }
 
-// nearest is the narrowest comparison of the passes; nil where none lies within
-// the margin. Only quantities are measured: counts and grades go in steps, and a
-// share of a temperature has no meaning.
-func (c *Comparison) nearest(d *design.Design, name string, judged []rules.Judgement) *Near {
-	var best *Near
-	for _, j := range judged {
-		if j.Outcome != rules.Pass {
+// nearest is the narrowest comparison of a pass, where it lies within the margin and
+// is narrower than the one before. Only quantities are measured: counts and grades go
+// in steps, and a share of a temperature has no meaning.
+func (c *Comparison) nearest(d *design.Design, name string, j rules.Judgement, best *Near) *Near {
+	if j.Outcome != rules.Pass {
+		return best
+	}
+	for _, p := range j.Require.Parts {
+		share, ok := narrowness(p)
+		if !ok || share >= c.margin || best != nil && share >= best.Share {
 			continue
 		}
-		for _, p := range j.Require.Parts {
-			share, ok := narrowness(p)
-			if !ok || share >= c.margin || best != nil && share >= best.Share {
-				continue
-			}
-			found, required := quantity.FormatPair(p.Found, p.Required, unitsOf(d))
-			best = &Near{Design: name, Subjects: labels(j.Subjects), Found: found, Operator: p.Operator, Required: required, Share: share}
-		}
+		found, required := quantity.FormatPair(p.Found, p.Required, unitsOf(d))
+		best = &Near{Design: name, Subjects: labels(j.Subjects), Found: found, Operator: p.Operator, Required: required, Share: share}
 	}
 	return best
 }

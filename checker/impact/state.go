@@ -20,13 +20,7 @@ const (
 
 // stateOf is the worst outcome over all subjects. One that asks something of the
 // designer carries its level: "fail error".
-func stateOf(rule *rules.Compiled, judged []rules.Judgement) State {
-	worst := rules.NotApplicable
-	for _, j := range judged {
-		if j.Outcome.Worse(worst) {
-			worst = j.Outcome
-		}
-	}
+func stateOf(rule *rules.Compiled, worst rules.Outcome) State {
 	switch {
 	case worst == rules.Open && rule.OpenLevel != "":
 		return asking(worst, rule.OpenLevel)

@@ -33,19 +33,12 @@ func TestDesignState(t *testing.T) {
 
 func TestStateOfRule(t *testing.T) {
 	rule := &rules.Compiled{Rule: rules.Rule{Level: "error", OpenLevel: "warning"}}
-	judged := func(list ...rules.Outcome) []rules.Judgement {
-		var all []rules.Judgement
-		for _, o := range list {
-			all = append(all, rules.Judgement{Outcome: o})
-		}
-		return all
-	}
-	assert.Equal(t, State("fail error"), stateOf(rule, judged(rules.Pass, rules.Fail, rules.Open)))
-	assert.Equal(t, State("open warning"), stateOf(rule, judged(rules.Pass, rules.Open)))
-	assert.Equal(t, State("review"), stateOf(rule, judged(rules.Review, rules.Pass)))
-	assert.Equal(t, State("notApplicable"), stateOf(rule, nil))
+	assert.Equal(t, State("fail error"), stateOf(rule, rules.Fail))
+	assert.Equal(t, State("open warning"), stateOf(rule, rules.Open))
+	assert.Equal(t, State("review"), stateOf(rule, rules.Review))
+	assert.Equal(t, State("notApplicable"), stateOf(rule, rules.NotApplicable))
 	rule.OpenLevel = ""
-	assert.Equal(t, State("open error"), stateOf(rule, judged(rules.Open)))
+	assert.Equal(t, State("open error"), stateOf(rule, rules.Open))
 	assert.True(t, State("review").fires())
 	assert.True(t, State("open note").fires())
 	assert.False(t, State("pass").fires())
