@@ -102,16 +102,17 @@ func (d *decoder) list(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != array {
 		return d.wrong(n, s.typ)
 	}
-	list, good := reflect.MakeSlice(s.typ, len(n.children), len(n.children)), 0
+	v.Set(reflect.MakeSlice(s.typ, len(n.children), len(n.children)))
+	good := 0
 	for _, c := range n.children {
-		element := list.Index(good)
+		element := v.Index(good)
 		if d.value(c, element, s.of) {
 			good++
 		} else {
 			element.SetZero()
 		}
 	}
-	v.Set(list.Slice(0, good))
+	v.SetLen(good)
 	return true
 }
 
@@ -121,10 +122,11 @@ func (d *decoder) mapping(n *node, v reflect.Value, s *shape) bool {
 		return d.wrong(n, s.typ)
 	}
 	values := reflect.MakeMapWithSize(s.typ, len(n.children))
-	element := reflect.New(s.of.typ).Elem()
+	key, element := reflect.New(s.typ.Key()).Elem(), reflect.New(s.of.typ).Elem()
 	for _, c := range n.children {
 		if d.value(c, element, s.of) {
-			values.SetMapIndex(reflect.ValueOf(c.name).Convert(s.typ.Key()), element)
+			key.SetString(c.name)
+			values.SetMapIndex(key, element)
 		}
 		element.SetZero()
 	}
