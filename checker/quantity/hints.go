@@ -64,7 +64,7 @@ func quoted(texts []string) string {
 // sameUnits gives the units that a spelling stands for, differently written.
 func sameUnits(symbol string) []string {
 	folded := fold(symbol)
-	if known, ok := foreign[folded]; ok {
+	if known, ok := foreign()[folded]; ok {
 		return strings.Fields(known)
 	}
 	return matching(func(u *unit) bool { return fold(u.Symbol) == folded })
@@ -82,8 +82,8 @@ func nearUnits(symbol string, want *kind) []string {
 // matching lists at most three units in their printed spelling.
 func matching(near func(*unit) bool) []string {
 	var symbols []string
-	for _, u := range inventory {
-		if u.canonical && near(u) {
+	for i := range inventory {
+		if u := &inventory[i]; u.canonical && near(u) {
 			symbols = append(symbols, u.Symbol)
 		}
 	}
@@ -103,22 +103,6 @@ var unpunctuated = strings.NewReplacer(" per ", "/", " ", "", ".", "", "^", "", 
 // fold drops what people spell differently: case, blanks, points and "^".
 func fold(symbol string) string {
 	return strings.ToLower(unpunctuated.Replace(symbol))
-}
-
-// foreign holds folded spellings from other habits, and the units they may mean.
-var foreign = map[string]string{
-	"feet": "ft", "foot": "ft", "inches": "in", "meter": "m", "meters": "m", "metre": "m", "metres": "m", "yards": "yd",
-	"sqft": "ft2", "sf": "ft2", "squarefeet": "ft2", "sqin": "in2", "sqm": "m2",
-	"cf": "ft3", "cuft": "ft3", "cubicfeet": "ft3", "liter": "L", "liters": "L", "litre": "L", "litres": "L",
-	"ft3/min": "cfm", "cf/m": "cfm", "lps": "L/s", "cmh": "m3/h", "m3/hr": "m3/h", "mps": "m/s",
-	"wc": "inwc", "wg": "inwc", "inwg": "inwc", "inh2o": "inwc", "iwc": "inwc", "pascal": "Pa", "pascals": "Pa",
-	"fahrenheit": "F", "celsius": "C", "deg": "F C", "°": "F C", "degf": "F", "degc": "C", "°f": "F", "°c": "C", "kelvin": "K",
-	"watt": "W", "watts": "W", "btu": "Btu/h", "btuh": "Btu/h", "btu/hr": "Btu/h", "mbh": "kBtu/h", "kbtuh": "kBtu/h",
-	"sec": "s", "second": "s", "seconds": "s", "minute": "min", "minutes": "min", "mins": "min",
-	"hr": "h", "hrs": "h", "hour": "h", "hours": "h", "day": "d", "days": "d",
-	"ach50": "ACH", "airchanges": "ACH", "airchanges/h": "ACH", "percent": "%", "pct": "%",
-	"db": "dBA", "db(a)": "dBA", "deltaf": "dF", "δf": "dF", "deltac": "dC", "δc": "dC", "δk": "K",
-	"lbs": "lb", "pound": "lb", "pounds": "lb", "kgs": "kg", "kilograms": "kg",
 }
 
 // distance counts the slips that turn one spelling into the other: a letter

@@ -12,6 +12,9 @@ var afterFeet = [...]string{"ft ", "ft-", "ft - ", "'", "' ", "'-", "' - "}
 // cutFeet gives the inches in `ft 4 in`, `' 4"` or `'-4"`; ok is false unless a
 // number follows the feet.
 func cutFeet(rest string) (inches string, ok bool) {
+	if rest == "" || rest[0] != 'f' && rest[0] != '\'' {
+		return "", false
+	}
 	for _, between := range afterFeet {
 		if inches, ok := strings.CutPrefix(rest, between); ok && startsNumber(inches) {
 			return inches, true

@@ -149,7 +149,7 @@ func TestParseAsMistakes(t *testing.T) {
 // TestForeignUnits holds that what is proposed for other habits' spellings is
 // read, and that those spellings are not read themselves.
 func TestForeignUnits(t *testing.T) {
-	for spelling, meant := range foreign {
+	for spelling, meant := range foreign() {
 		assert.Equal(t, spelling, fold(spelling), "spellings are looked up folded")
 		for _, symbol := range strings.Fields(meant) {
 			assert.True(t, unitBySymbol[symbol] != nil && unitBySymbol[symbol].canonical, symbol)

@@ -85,12 +85,16 @@ func from(offset, scale float64, spellings ...string) definition {
 	return definition{scale, offset, spellings}
 }
 
-func units[T Quantity](definitions ...definition) []*unit {
+func units[T Quantity](definitions ...definition) []unit {
 	k := kindByType[reflect.TypeFor[T]()]
-	var list []*unit
+	count := 0
+	for _, d := range definitions {
+		count += len(d.spellings)
+	}
+	list := make([]unit, 0, count)
 	for _, d := range definitions {
 		for i, s := range d.spellings {
-			list = append(list, &unit{Unit{s, k.typ, d.scale, d.offset}, k, i == 0})
+			list = append(list, unit{Unit{s, k.typ, d.scale, d.offset}, k, i == 0})
 		}
 	}
 	return list
@@ -98,8 +102,8 @@ func units[T Quantity](definitions ...definition) []*unit {
 
 var unitBySymbol = func() map[string]*unit {
 	bySymbol := make(map[string]*unit, len(inventory))
-	for _, u := range inventory {
-		bySymbol[u.Symbol] = u
+	for i := range inventory {
+		bySymbol[inventory[i].Symbol] = &inventory[i]
 	}
 	return bySymbol
 }()
