@@ -41,6 +41,24 @@ func TestEveryKeyAndValueStandsWhereItIsSaidTo(t *testing.T) {
 	}
 }
 
+// Characters of long lines are counted as those of short ones, whoever asks first.
+func TestPlacesInLongLines(t *testing.T) {
+	for _, value := range []string{`"é", `, `"xy", `, `"` + strings.Repeat("ü", 600) + `", `} {
+		tree, problems := Parse("test", []byte("# é\nx = ["+strings.Repeat(value, 300)+"]\ny = 1\n"))
+		require.Empty(t, problems)
+		done := make(chan Position)
+		for range 4 {
+			go func() { done <- tree.lines.position(tree.root.child("y").at) }()
+		}
+		for range 4 {
+			require.Equal(t, Position{3, 5, 6}, <-done)
+		}
+		for _, c := range tree.root.child("x").children {
+			verifyPosition(t, tree, c.at)
+		}
+	}
+}
+
 // verify looks at the spans of a node and of all below it.
 func verify(t testing.TB, tree *Tree, n *node) {
 	if n.parent != nil {

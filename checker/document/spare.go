@@ -9,8 +9,8 @@ type spare struct {
 }
 
 const (
-	fewestNodes    = 56 // of the first piece, 4 KiB
-	mostNodes      = 448
+	fewestNodes    = 56  // 4 KiB
+	mostNodes      = 448 // 32 KiB
 	branchesAtOnce = 51
 	roomAtOnce     = 512
 )
