@@ -9,12 +9,17 @@ import (
 
 // compiling is the pack whose rules are compiled.
 type compiling struct {
-	pack   *Effective
-	names  expression.Names
-	lists  map[string]*expression.List // by text and the names before
-	known  bool                        // the texts are sound: they are compiled when they are first asked
-	report *mistakes
+	pack       *Effective
+	names      expression.Names
+	lists      map[wording]*expression.List // many rules range over the same
+	conditions map[wording]*expression.Condition
+	known      bool // the texts are sound: they are compiled when they are first asked
+	report     *mistakes
 }
+
+// wording is a text with the subjects that it can name: what means the same in all
+// rules of a pack.
+type wording struct{ text, subjects string }
 
 // compile compiles every rule of the pack; all mistakes are reported at once. A
 // rule that is as its parent has it is compiled already.
@@ -29,7 +34,7 @@ func (e *Effective) compile(known bool, report *mistakes) {
 	for name, table := range e.Tables {
 		names.Tables[name] = table.Part
 	}
-	work := &compiling{e, names, map[string]*expression.List{}, known, report}
+	work := &compiling{e, names, map[wording]*expression.List{}, map[wording]*expression.Condition{}, known, report}
 	for _, r := range e.Rules {
 		if !r.rests(e.broken) && !r.means(names, e.Head.ID) {
 			r.compile(work)
@@ -70,22 +75,24 @@ func (c *Compiled) means(names expression.Names, pack string) bool {
 
 func (c *Compiled) compile(work *compiling) {
 	c.each, c.names = nil, work.names
+	subjects := ""
 	for _, each := range c.Each() {
-		list, err := work.list(each.Collection, c.names)
+		list, err := work.list(wording{each.Collection, subjects}, c.names)
 		if err != nil {
 			c.reportEach(each, err, work.pack, work.report)
 			return
 		}
 		c.each = append(c.each, ranged{each.Name, list})
 		c.names.Variables = append(slices.Clip(c.names.Variables), expression.Variable{Name: each.Name, Type: list.Elem()})
+		subjects += each.Name + " " + list.Elem().String() + "\n"
 	}
 	c.when, c.judging = nil, nil
 	if c.When != "" {
-		c.when = c.condition("when", c.When, work)
+		c.when = c.condition("when", wording{c.When, subjects}, work)
 	}
-	c.require = c.condition("require", c.Require, work)
+	c.require = c.condition("require", wording{c.Require, subjects}, work)
 	if c.JudgeWhen != "" {
-		c.judging = c.condition("judge_when", c.JudgeWhen, work)
+		c.judging = c.condition("judge_when", wording{c.JudgeWhen, subjects}, work)
 		if c.Judge {
 			c.report("judge_when", errJudgedTwice, work.pack, work.report)
 		}
@@ -96,27 +103,31 @@ func (c *Compiled) compile(work *compiling) {
 
 var errJudgedTwice = errors.New("found beside judge = true, which leaves every failure to a person, expected one of them")
 
-// list compiles what a rule ranges over; many rules range over the same.
-func (w *compiling) list(text string, names expression.Names) (*expression.List, error) {
-	key := text
-	for _, v := range names.Variables {
-		key += "\n" + v.Name + " " + v.Type.String()
-	}
-	if list := w.lists[key]; list != nil {
+// list compiles what a rule ranges over.
+func (w *compiling) list(what wording, names expression.Names) (*expression.List, error) {
+	if list := w.lists[what]; list != nil {
 		return list, nil
 	}
-	list, err := language().List(text, names)
-	w.lists[key] = list
+	list, err := language().List(what.text, names)
+	w.lists[what] = list
 	return list, err
 }
 
-func (c *Compiled) condition(key, text string, work *compiling) *expression.Condition {
-	if work.known {
-		return language().KnownCondition(text, c.names)
+func (c *Compiled) condition(key string, what wording, work *compiling) *expression.Condition {
+	if same := work.conditions[what]; same != nil {
+		return same
 	}
-	condition, err := language().Condition(text, c.names)
+	condition, err := work.compiled(what.text, c.names)
 	c.report(key, err, work.pack, work.report)
+	work.conditions[what] = condition
 	return condition
+}
+
+func (w *compiling) compiled(text string, names expression.Names) (*expression.Condition, error) {
+	if w.known {
+		return language().KnownCondition(text, names), nil
+	}
+	return language().Condition(text, names)
 }
 
 func (c *Compiled) message(key, text string, work *compiling) *expression.Template {

@@ -103,7 +103,7 @@ func (c *Compiled) texts() []string {
 }
 
 func (c *Compiled) collections() []string {
-	var list []string
+	list := make([]string, 0, len(c.Each())+5) // with room for the other texts
 	for _, each := range c.Each() {
 		list = append(list, each.Collection)
 	}

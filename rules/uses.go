@@ -30,17 +30,12 @@ func (c *Compiled) used() *uses {
 }
 
 func (u *uses) find(c *Compiled) {
-	u.limits, u.tables = []string{}, []string{}
-	for _, text := range c.texts() {
-		for word, rest := range words(text) {
-			u.limits = limitName.gather(u.limits, word, rest)
-			u.tables = tableName.gather(u.tables, word, rest)
-		}
-	}
+	texts := c.texts()
+	u.limits, u.tables = namesIn(limitName, texts...), namesIn(tableName, texts...)
 	for _, text := range []string{c.When, c.Require} {
-		for word, rest := range words(text) {
-			if strings.HasPrefix(rest, "(") && slices.Contains(measuring, word) {
-				u.distances = gather(u.distances, word)
+		for before := range parts(text, '(') {
+			if function := wordBefore(before); slices.Contains(measuring, function) {
+				u.distances = gather(u.distances, function)
 			}
 		}
 	}
@@ -48,25 +43,18 @@ func (u *uses) find(c *Compiled) {
 
 // namesIn lists the names of a kind that texts use, sorted.
 func namesIn(kind named, texts ...string) []string {
-	var names []string
+	names := []string{}
 	for _, text := range texts {
-		for word, rest := range words(text) {
-			names = kind.gather(names, word, rest)
+		for before, after := range parts(text, '.') {
+			if wordBefore(before) != string(kind) {
+				continue
+			}
+			if name := wordAt(after); name != "" && !isDigit(name[0]) {
+				names = gather(names, name)
+			}
 		}
 	}
 	return names
-}
-
-// gather adds the name that stands behind the word of its kind.
-func (n named) gather(names []string, word, rest string) []string {
-	if word != string(n) || !strings.HasPrefix(rest, ".") {
-		return names
-	}
-	name := wordAt(rest[1:])
-	if name == "" || isDigit(name[0]) {
-		return names
-	}
-	return gather(names, name)
 }
 
 // gather adds a name to a sorted list that holds each once.
@@ -78,20 +66,25 @@ func gather(names []string, name string) []string {
 	return slices.Insert(names, at, name)
 }
 
-// words gives what expressions may take as a name or number in a text, each with
-// what follows it.
-func words(text string) func(yield func(word, rest string) bool) {
-	return func(yield func(word, rest string) bool) {
-		for at := 0; at < len(text); at++ {
-			if !isWordByte(text[at]) {
-				continue
-			}
-			word := wordAt(text[at:])
-			if at += len(word); !yield(word, text[at:]) {
+// parts gives what stands before and after each place of a mark in a text.
+func parts(text string, mark byte) func(yield func(before, after string) bool) {
+	return func(yield func(before, after string) bool) {
+		for at := 0; ; at++ {
+			next := strings.IndexByte(text[at:], mark)
+			if at += next; next < 0 || !yield(text[:at], text[at+1:]) {
 				return
 			}
 		}
 	}
+}
+
+// wordBefore is what a text ends with that expressions take as a name or number.
+func wordBefore(text string) string {
+	from := len(text)
+	for from > 0 && isWordByte(text[from-1]) {
+		from--
+	}
+	return text[from:]
 }
 
 // wordAt is what a text begins with that expressions take as a name or number.

@@ -40,8 +40,10 @@ var errFound = errors.New("found")
 var errTold = errors.New("told")
 
 // run is the whole program but for the process around it.
-func run(args []string, m machine) int {
-	root := commands(m)
+func run(args []string, m machine) int { return finish(commandFor(m, args), args, m) }
+
+// finish runs a command and tells what went wrong.
+func finish(root *cobra.Command, args []string, m machine) int {
 	root.SetArgs(args)
 	err := root.Execute()
 	switch {
@@ -55,8 +57,53 @@ func run(args []string, m machine) int {
 	return couldNot
 }
 
+// commandFor builds the command that is asked for alone, as most of a short run
+// would go into building the others; or all, where none is or help is wanted of them.
+func commandFor(m machine, args []string) *cobra.Command {
+	for _, c := range commandList {
+		if len(args) > 0 && args[0] == c.name {
+			root := rootCommand(m)
+			root.CompletionOptions.DisableDefaultCmd = true
+			root.AddCommand(c.build(m))
+			return root
+		}
+	}
+	return commands(m)
+}
+
 // commands builds the command tree.
 func commands(m machine) *cobra.Command {
+	root := rootCommand(m)
+	for _, c := range commandList {
+		root.AddCommand(c.build(m))
+	}
+	completions(root)
+	root.InitDefaultCompletionCmd()
+	if c, _, err := root.Find([]string{"completion"}); err == nil {
+		c.Short = "print a script by which a shell completes commands"
+	}
+	return root
+}
+
+// commandList is what the program can do.
+var commandList = []struct {
+	name  string
+	build func(machine) *cobra.Command
+}{
+	{"review", reviewCommand},
+	{"worksheet", worksheetCommand},
+	{"draw", drawCommand},
+	{"packs", packsCommand},
+	{"cite", citeCommand},
+	{"prove", proveCommand},
+	{"impact", impactCommand},
+	{"starter", starterCommand},
+	{"config", configCommand},
+	{"schema", schemaCommand},
+	{"version", versionCommand},
+}
+
+func rootCommand(m machine) *cobra.Command {
 	root := &cobra.Command{
 		Use:           "ventlint COMMAND",
 		Short:         "review residential ventilation designs against rule packs",
@@ -75,12 +122,6 @@ func commands(m machine) *cobra.Command {
 	root.SetErr(m.stderr)
 	root.SetHelpTemplate(helpText)
 	root.SetHelpCommand(helpCommand())
-	root.AddCommand(reviewCommand(m), worksheetCommand(m), drawCommand(m), packsCommand(m), citeCommand(m), proveCommand(m), impactCommand(m), starterCommand(m), configCommand(m), schemaCommand(m), versionCommand(m))
-	completions(root)
-	root.InitDefaultCompletionCmd()
-	if c, _, err := root.Find([]string{"completion"}); err == nil {
-		c.Short = "print a script by which a shell completes commands"
-	}
 	return root
 }
 

@@ -12,7 +12,7 @@ import (
 var theCalculus = sync.OnceValue(newCalculus)
 
 func newCalculus() *calculus {
-	c := &calculus{binary: map[operatorKey]*operation{}, folds: map[foldKey]*operation{}}
+	c := &calculus{binary: make(map[operatorKey]*operation, 330), folds: make(map[foldKey]*operation, 150)}
 	linear[q.Length](c)
 	linear[q.Area](c)
 	linear[q.Volume](c)
@@ -37,9 +37,11 @@ func newCalculus() *calculus {
 	return c
 }
 
+var quantities = reflect.TypeFor[q.Length]().PkgPath()
+
 // isQuantity tells whether the calculus knows a type as a quantity.
 func isQuantity(t reflect.Type) bool {
-	return t.Kind() == reflect.Float64 && t.PkgPath() == reflect.TypeFor[q.Length]().PkgPath()
+	return t.Kind() == reflect.Float64 && t.PkgPath() == quantities
 }
 
 // ranked quantities can be compared, and have a least and a greatest.
