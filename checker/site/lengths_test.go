@@ -70,6 +70,7 @@ func TestWhatIsNotListedIsNotRemembered(t *testing.T) {
 	assert.Nil(t, l.of(one, strange))
 	assert.Nil(t, l.of(strange, two))
 	assert.EqualValues(t, unmeasured, *l.of(one, two))
+	assert.Negative(t, unmeasured, "which no distance is")
 }
 
 // A crowd is measured as ever when there is no more room to remember it.
