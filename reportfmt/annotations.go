@@ -113,13 +113,18 @@ func noCommand(line, lead string) string {
 
 // commandText keeps a text from ending its command.
 func commandText(text string) string {
-	return strings.NewReplacer("%", "%25", "\r", "%0D", "\n", "%0A").Replace(oneLine(text))
+	return ofCommand.Replace(oneLine(text))
 }
 
 // commandValue keeps a value from ending its place in a command as well.
 func commandValue(text string) string {
-	return strings.NewReplacer(":", "%3A", ",", "%2C").Replace(commandText(text))
+	return ofValue.Replace(commandText(text))
 }
+
+var (
+	ofCommand = strings.NewReplacer("%", "%25", "\r", "%0D", "\n", "%0A")
+	ofValue   = strings.NewReplacer(":", "%3A", ",", "%2C")
+)
 
 // leftOut is a line that is no command.
 func leftOut(count map[string]int) string {

@@ -66,5 +66,7 @@ func inWords(text string) string {
 	if !keys().MatchString(text) {
 		return text
 	}
-	return strings.TrimSpace(strings.NewReplacer(".", " ", "_", " ").Replace(text))
+	return strings.TrimSpace(spaced.Replace(text))
 }
+
+var spaced = strings.NewReplacer(".", " ", "_", " ")

@@ -49,7 +49,11 @@ func (w *gitlabWriter) report(r *reviewed) error { return w.add(r.File, linesOf(
 func (w *gitlabWriter) failure(f Failure) error { return w.add(f.File, linesOfFailure(f)) }
 
 func (w *gitlabWriter) add(file string, lines []line) error {
-	return addElements(&w.issues, file, gitlabIssues(lines), "")
+	seen := map[string]int{}
+	return addElements(&w.issues, file, "", lines, func(l line) gitlabIssue {
+		seen[l.key]++
+		return gitlabIssueOf(l, seen[l.key])
+	})
 }
 
 func (w *gitlabWriter) end() error {
@@ -57,24 +61,20 @@ func (w *gitlabWriter) end() error {
 	return fill(w.to, &[]gitlabIssue{}, list{of: []*parts{&w.issues}})
 }
 
-// gitlabIssues makes an issue of each line about one file.
-func gitlabIssues(lines []line) []gitlabIssue {
-	issues := []gitlabIssue{}
-	seen := map[string]int{}
-	for _, l := range lines {
-		key := l.key
-		if seen[key]++; seen[key] > 1 { // nothing but their place tells them apart
-			key += fmt.Sprintf("\x00%d", seen[key])
-		}
-		issues = append(issues, gitlabIssue{
-			Description: oneLine(l.text),
-			Check:       oneLine(l.tag),
-			Fingerprint: digest(key),
-			Severity:    gitlabSeverity(l),
-			Location:    gitlabLocation{path.Clean(l.file), gitlabLines{l.at.Line}},
-		})
+// gitlabIssueOf makes an issue of a line; count tells those apart that nothing but
+// their place does.
+func gitlabIssueOf(l line, count int) gitlabIssue {
+	key := l.key
+	if count > 1 {
+		key += fmt.Sprintf("\x00%d", count)
 	}
-	return issues
+	return gitlabIssue{
+		Description: oneLine(l.text),
+		Check:       oneLine(l.tag),
+		Fingerprint: digest(key),
+		Severity:    gitlabSeverity(l),
+		Location:    gitlabLocation{path.Clean(l.file), gitlabLines{l.at.Line}},
+	}
 }
 
 func digest(key string) string {

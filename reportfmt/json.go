@@ -31,26 +31,29 @@ func (jsonFormat) begin(s Setting, o Output) writer {
 type jsonWriter struct {
 	to       io.Writer
 	document jsonDocument
-	begun    bool // the reports are
+	begun    bool         // the reports are
+	text     bytes.Buffer // of the next one
 }
 
 // jsonReports is where the reports stand.
 var jsonReports = list{key: "reports", indent: "  "}
 
 func (w *jsonWriter) report(r *reviewed) error {
-	text, err := elements([]jsonReport{r.changes.jsonReport(r.Report)}, jsonReports.indent)
-	if err != nil {
-		return err
-	}
-	lead := ",\n"
-	if !w.begun {
+	w.text.Reset()
+	if w.begun {
+		w.text.WriteString(",\n")
+	} else {
 		before, _, err := w.around()
 		if err != nil {
 			return err
 		}
-		w.begun, lead = true, string(before)+"[\n"
+		w.begun = true
+		w.text.Write(append(before, "[\n"...))
 	}
-	_, err = io.WriteString(w.to, lead+string(text))
+	if err := writeElements(&w.text, jsonReports.indent, []*checker.Report{r.Report}, r.changes.jsonReport); err != nil {
+		return err
+	}
+	_, err := w.text.WriteTo(w.to)
 	return err
 }
 

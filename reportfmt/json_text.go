@@ -7,37 +7,48 @@ import (
 	"io"
 )
 
-// writeJSON writes a document with its texts made visible. The characters of
-// HTML stay as they are: rules are full of them.
-func writeJSON(w io.Writer, document any) error { return encodeJSON(w, document, "") }
-
-// encodeJSON begins every line but the first with an indent.
-func encodeJSON(w io.Writer, document any, indent string) error {
+// writeJSON writes a document with its texts made visible.
+func writeJSON(w io.Writer, document any) error {
 	makeVisible(document)
+	return jsonEncoder(w, "").Encode(document)
+}
+
+// jsonEncoder begins every line but the first with an indent. The characters of HTML
+// stay as they are: rules are full of them.
+func jsonEncoder(w io.Writer, indent string) *json.Encoder {
 	encoder := json.NewEncoder(w)
 	encoder.SetEscapeHTML(false)
 	encoder.SetIndent(indent, "  ")
-	return encoder.Encode(document)
+	return encoder
 }
 
-// elements gives the elements of a list as they stand in a document, on the lines
-// between its brackets. The indent is that of the line on which the list begins.
-func elements[T any](list []T, indent string) ([]byte, error) {
-	if len(list) == 0 {
-		return nil, nil
+// writeElements makes the elements of a list, one after the other, and writes them as
+// they stand in a document, on the lines between its brackets. The indent is that of
+// the line on which the list begins.
+func writeElements[A, B any](out *bytes.Buffer, indent string, from []A, element func(A) B) error {
+	encoder := jsonEncoder(out, indent+"  ")
+	for i, a := range from {
+		if i > 0 {
+			out.WriteString(",\n")
+		}
+		out.WriteString(indent + "  ")
+		b := element(a)
+		makeVisible(&b)
+		if err := encoder.Encode(&b); err != nil {
+			return err
+		}
+		out.Truncate(out.Len() - 1) // the end of its line
 	}
-	var out bytes.Buffer
-	err := encodeJSON(&out, list, indent)
-	return bytes.TrimSuffix(bytes.TrimPrefix(out.Bytes(), []byte("[\n")), []byte("\n"+indent+"]\n")), err
+	return nil
 }
 
-// addElements lays elements aside as one part.
-func addElements[T any](to *parts, file string, list []T, indent string) error {
-	text, err := elements(list, indent)
-	if err != nil {
+// addElements makes elements and lays them aside as one part.
+func addElements[A, B any](to *parts, file, indent string, from []A, element func(A) B) error {
+	to.text.Reset()
+	if err := writeElements(&to.text, indent, from, element); err != nil {
 		return err
 	}
-	return to.add(file, text)
+	return to.add(file, to.text.Bytes())
 }
 
 // list is a list of a document of which parts hold the elements.

@@ -12,6 +12,7 @@ type parts struct {
 	aside  Scratch
 	list   []part
 	size   int64
+	text   bytes.Buffer             // of the next part
 	change func(text []byte) []byte // what is filled in at the end; nil: nothing
 }
 

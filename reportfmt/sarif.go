@@ -33,7 +33,7 @@ func (w *sarifHostWriter) report(r *reviewed) error {
 	found := problems(r.Report)
 	w.log.rules.add(r.File, found)
 	w.log.notify(r.Report)
-	return w.log.add(r.File, each(found, sarifResultOf))
+	return addElements(&w.log.results, r.File, resultIndent, found, sarifResultOf)
 }
 
 func (w *sarifHostWriter) failure(f Failure) error { return w.log.fail(f) }

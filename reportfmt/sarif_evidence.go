@@ -23,7 +23,7 @@ func (evidenceFormat) begin(s Setting, o Output) writer {
 	}
 }
 
-func evidenceOf(p placed, c *changes) sarifResult {
+func (c *changes) evidenceOf(p placed) sarifResult {
 	r := p.Result
 	result := sarifResultOf(p)
 	result.Kind = kindOf(r.Outcome)
@@ -68,15 +68,8 @@ func suppressionOf(file string, r *checker.Result) sarifSuppression {
 	}
 }
 
-// evidenceOfAbsent lists what the baseline had and a report no longer has: where
-// one result tells its state, all must, and those that are gone are listed.
-func (c *changes) evidenceOfAbsent() []sarifResult {
-	if c == nil {
-		return nil
-	}
-	return each(c.absent, absentEvidence)
-}
-
+// absentEvidence is what the baseline had and a report no longer has: where one
+// result tells its state, all must, and those that are gone are listed.
 func absentEvidence(e earlier) sarifResult {
 	result := sarifResult{
 		RuleID: e.Rule, RuleIndex: unplaced, Kind: kindOf(e.Outcome), Level: "none",

@@ -23,12 +23,12 @@ func (w *evidenceWriter) report(r *reviewed) error {
 	w.cited.add(found)
 	w.addPacks(r.Packs)
 	w.addFile(r.File)
-	err := w.log.add(r.File, each(found, func(p placed) sarifResult { return evidenceOf(p, r.changes) }))
-	if err == nil {
-		err = addElements(&w.absent, r.File, r.changes.evidenceOfAbsent(), resultIndent)
+	err := addElements(&w.log.results, r.File, resultIndent, found, r.changes.evidenceOf)
+	if err == nil && r.changes != nil {
+		err = addElements(&w.absent, r.File, resultIndent, r.changes.absent, absentEvidence)
 	}
 	if err == nil {
-		err = addElements(&w.reports, r.File, []sarifReport{sarifReportOf(r.Report)}, reportIndent)
+		err = addElements(&w.reports, r.File, reportIndent, []*checker.Report{r.Report}, sarifReportOf)
 	}
 	return err
 }

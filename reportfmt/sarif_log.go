@@ -27,10 +27,6 @@ func sarifLogOf(s Setting, o Output) *sarifLogWriter {
 // resultIndent is that of the line on which the results of a run begin.
 const resultIndent = "      "
 
-func (w *sarifLogWriter) add(file string, results []sarifResult) error {
-	return addElements(&w.results, file, results, resultIndent)
-}
-
 // notify keeps what a report says of a design as a whole.
 func (w *sarifLogWriter) notify(r *checker.Report) {
 	w.designs++

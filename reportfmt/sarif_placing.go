@@ -17,14 +17,16 @@ func placing(ids []string) func(text []byte) []byte {
 	for i, id := range ids {
 		places[resultLine("ruleId", &id)] = resultLine("ruleIndex", &i)
 	}
+	var out bytes.Buffer
 	return func(text []byte) []byte {
-		var out bytes.Buffer
+		out.Reset()
 		place := ""
 		for line := range bytes.Lines(text) {
 			if place != "" {
-				line = []byte(place)
+				out.WriteString(place)
+			} else {
+				out.Write(line)
 			}
-			out.Write(line)
 			place = places[string(line)]
 		}
 		return out.Bytes()

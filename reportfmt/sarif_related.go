@@ -61,10 +61,12 @@ func (r relatedPlaces) text() string {
 	})
 }
 
+var ofLink = strings.NewReplacer(`\`, `\\`, "[", `\[`, "]", `\]`)
+
 func sarifLinks(locations []sarifLocation) string {
 	var links []string
 	for _, l := range locations {
-		text := strings.NewReplacer(`\`, `\\`, "[", `\[`, "]", `\]`).Replace(l.Message.Text)
+		text := ofLink.Replace(l.Message.Text)
 		links = append(links, fmt.Sprintf("[%s](%d)", text, l.ID))
 	}
 	return strings.Join(links, ", ")

@@ -75,13 +75,18 @@ func sarifPlain(text string) string {
 // bracesDoubled writes braces that are no placeholder as the standard asks, in
 // plain texts and in Markdown (section 3.11.5).
 func bracesDoubled(text string) string {
-	return strings.NewReplacer("{", "{{", "}", "}}").Replace(text)
+	return doubled.Replace(text)
 }
 
 // bracesSingle takes bracesDoubled back.
 func bracesSingle(text string) string {
-	return strings.NewReplacer("{{", "{", "}}", "}").Replace(text)
+	return single.Replace(text)
 }
+
+var (
+	doubled = strings.NewReplacer("{", "{{", "}", "}}")
+	single  = strings.NewReplacer("{{", "{", "}}", "}")
+)
 
 func labelled(label, text string) string {
 	if text == "" {
