@@ -182,6 +182,17 @@ func TestAStringOverWallsOfDifferentHeights(t *testing.T) {
 	assert.True(t, m.Through)
 }
 
+// Around a corner and over the low wall beyond it: laid flat, the two walls and the
+// roof make the string the long side of a triangle of 5 m by 3 m.
+func TestAStringAroundACornerAndOverAWall(t *testing.T) {
+	walls := footprint([][2]float64{{0, 0}, {12, 0}, {12, 8}, {0, 8}}, 9, 3, 9, 9)
+	hood, vent := source("hood", on(walls[0], 11, 1)), source("vent", roof(11, 4, 3))
+	for range 2 {
+		assert.InDelta(t, math.Sqrt(34), float64(taut(t, walls, hood, vent).Length), 1e-6)
+		hood, vent = vent, hood
+	}
+}
+
 // What lies behind a parapet is lower than the tops of the walls.
 func TestAStringOverAParapet(t *testing.T) {
 	walls := rectangular(12, 8, 4)
