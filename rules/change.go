@@ -9,20 +9,20 @@ import (
 // applyChanges lays the [[change]] tables of a pack over the rules of its
 // parents.
 func (e *Effective) applyChanges(pack *Pack, report *mistakes) {
-	changed := map[string]int{} // line of the first change of a rule
+	changed := map[string]*Change{} // the first change of a rule
 	for _, c := range pack.Changes {
-		at, id := c.At("rule"), c.Rule
+		id := c.Rule
 		r := e.Rule(id)
 		if r != nil {
 			id = r.ID
 		}
-		line, twice := changed[id]
-		changed[id] = at.Line
+		first, twice := changed[id]
+		changed[id] = c
 		switch {
 		case twice:
-			report.add(at, c.KeyPath("rule"), fmt.Sprintf("rule %q is changed twice, first on line %d", id, line), "say all of it in one [[change]] table")
+			report.add(c.At("rule"), c.KeyPath("rule"), fmt.Sprintf("rule %q is changed twice, first on line %d", id, first.At("rule").Line), "say all of it in one [[change]] table")
 		case r == nil:
-			report.add(at, c.KeyPath("rule"), e.unknownRule(c.Rule, pack), e.nearRule(c.Rule, report))
+			report.add(c.At("rule"), c.KeyPath("rule"), e.unknownRule(c.Rule, pack), e.nearRule(c.Rule, report))
 		case c.Off:
 			e.switchOff(r, c, pack, report)
 		default:

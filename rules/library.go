@@ -176,24 +176,26 @@ func parse(file, source string, known bool) (*document.Tree, []document.Problem)
 // parents loads what a pack extends; a file is looked up beside the pack.
 func (l *Library) parents(pack *Pack, name string, line []string, report *mistakes) []*Effective {
 	var parents []*Effective
-	at, where := pack.Head.At("extends"), pack.Head.KeyPath("extends")
+	wrong := func(message, hint string) {
+		report.add(pack.Head.At("extends"), pack.Head.KeyPath("extends"), message, hint)
+	}
 	for _, named := range pack.Head.Extends {
 		parent := beside(name, named)
 		if bare, _, _ := unpinned(parent); slices.Contains(line, bare) {
-			report.add(at, where, fmt.Sprintf("pack %q extends itself through %s", named, strings.Join(line, ", ")), "")
+			wrong(fmt.Sprintf("pack %q extends itself through %s", named, strings.Join(line, ", ")), "")
 			continue
 		}
 		e, err := l.pinnedPack(parent, line)
 		if err != nil {
-			reportParent(err, at, where, report)
+			reportParent(err, pack, report)
 			continue
 		}
 		if slices.Contains(parents, e) {
-			report.add(at, where, fmt.Sprintf("found %q twice, expected each pack once", named), "")
+			wrong(fmt.Sprintf("found %q twice, expected each pack once", named), "")
 			continue
 		}
 		if twice := within(parents, e); twice != "" {
-			report.add(at, where, twice, "leave the pack out that the other one extends")
+			wrong(twice, "leave the pack out that the other one extends")
 			continue
 		}
 		parents = append(parents, e)
@@ -225,7 +227,7 @@ func beside(name, parent string) string {
 	return parent
 }
 
-func reportParent(err error, at document.Position, where string, report *mistakes) {
+func reportParent(err error, pack *Pack, report *mistakes) {
 	var invalid *InvalidPack
 	var unknown *UnknownPack
 	var other *OtherDigest
@@ -240,5 +242,5 @@ func reportParent(err error, at document.Position, where string, report *mistake
 	case errors.As(err, &other):
 		hint = "look at what changed in it before you pin the new digest"
 	}
-	report.add(at, where, message, hint)
+	report.add(pack.Head.At("extends"), pack.Head.KeyPath("extends"), message, hint)
 }
