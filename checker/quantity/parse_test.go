@@ -65,6 +65,7 @@ func TestParse(t *testing.T) {
 		"65 %":               Ratio(0.65),
 		"65%":                Ratio(0.65),
 		"R-8":                ThermalResistance(8 * rValue),
+		"R-.5":               ThermalResistance(0.5 * rValue),
 		"8 R":                ThermalResistance(8 * rValue),
 		"RSI-1.4":            ThermalResistance(1.4),
 		"1.4 RSI":            ThermalResistance(1.4),
