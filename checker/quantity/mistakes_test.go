@@ -24,6 +24,7 @@ func TestParseMistakes(t *testing.T) {
 		"–5 F":      `"–5 F" does not begin with a number, ` + anyQuantity,
 		"/8 in":     `"/8 in" does not begin with a number, ` + anyQuantity,
 		"R":         `"R" has no number before its unit, ` + anyQuantity,
+		"RSI":       `"RSI" has no number before its unit, ` + anyQuantity,
 		"R-":        `"R-" does not begin with a number, ` + anyQuantity,
 		"R-x":       `"R-x" does not begin with a number, ` + anyQuantity,
 		"\xff\x00":  `"\xff\x00" does not begin with a number, ` + anyQuantity,
