@@ -6,14 +6,14 @@ import (
 	"math"
 	"reflect"
 
-	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/rules/expression"
 )
 
-// mutant is a changed rule.
+// mutant is a change of a rule. The changed rule is made when it is tried; one that
+// does not compile is no mutant.
 type mutant struct {
 	Mutant
-	rule *Compiled
+	make func() (*Compiled, error)
 }
 
 // mutants lists every single change of a rule: of its conditions, of the limits
@@ -24,13 +24,13 @@ func (e *Effective) mutants(rule *Compiled) []mutant {
 		list = append(list, rule.conditionMutants("when", rule.when)...)
 		always := *rule
 		always.when = nil
-		list = append(list, rule.mutant("when", "the whole condition left out", rule.place("when").ref.At("when"), &always))
+		list = append(list, rule.without("when", &always))
 	}
 	if rule.judging != nil {
 		list = append(list, rule.conditionMutants("judge_when", rule.judging)...)
 		never := *rule
 		never.judging = nil
-		list = append(list, rule.mutant("judge_when", "the whole condition left out", rule.place("judge_when").ref.At("judge_when"), &never))
+		list = append(list, rule.without("judge_when", &never))
 	}
 	for _, name := range rule.decisive(limitName) {
 		list = append(list, e.limitMutants(rule, name)...)
@@ -41,32 +41,36 @@ func (e *Effective) mutants(rule *Compiled) []mutant {
 	return list
 }
 
-func (c *Compiled) mutant(part, change string, at document.Position, rule *Compiled) mutant {
-	return mutant{Mutant{change, part, c.place(part).file, at}, rule}
+// without is the rule without one of its conditions.
+func (c *Compiled) without(part string, changed *Compiled) mutant {
+	at := c.place(part)
+	return mutant{Mutant{"the whole condition left out", part, at.file, at.ref.At(part)}, func() (*Compiled, error) { return changed, nil }}
 }
 
-// conditionMutants takes the variants of a condition; one that does not compile
-// is no mutant.
+// conditionMutants takes the variants of a condition.
 func (c *Compiled) conditionMutants(part string, condition *expression.Condition) []mutant {
 	var list []mutant
 	text, _ := c.place(part).ref.Text(part)
 	for _, v := range condition.Variants() {
-		changed, err := language().Condition(v.Source, c.names)
-		if err != nil {
-			continue
-		}
-		rule := *c
-		switch part {
-		case "when":
-			rule.when = changed
-		case "judge_when":
-			rule.judging = changed
-		default:
-			rule.require = changed
-		}
-		list = append(list, c.mutant(part, v.Change, text.Span(v.Offset, v.Length), &rule))
+		m := Mutant{v.Change, part, c.place(part).file, text.Span(v.Offset, v.Length)}
+		list = append(list, mutant{m, func() (*Compiled, error) { return c.with(part, v.Source) }})
 	}
 	return list
+}
+
+// with is the rule with another condition.
+func (c *Compiled) with(part, source string) (*Compiled, error) {
+	changed, err := language().Condition(source, c.names)
+	rule := *c
+	switch part {
+	case "when":
+		rule.when = changed
+	case "judge_when":
+		rule.judging = changed
+	default:
+		rule.require = changed
+	}
+	return &rule, err
 }
 
 // nudge moves a figure beyond any tolerance: a whole number by one, any other by
@@ -94,15 +98,13 @@ func (e *Effective) limitMutants(rule *Compiled, name string) []mutant {
 	}
 	var list []mutant
 	for word, up := range map[string]bool{"raised": true, "lowered": false} {
-		names := rule.names
-		names.Limits = maps.Clone(names.Limits)
-		names.Limits[name] = nudge(limit.Part.Value.V, up)
-		changed, err := rule.recompiled(names)
-		if err != nil {
-			continue
-		}
 		m := Mutant{fmt.Sprintf("limit %q %s", name, word), "limit", limit.file, limit.Part.At("value")}
-		list = append(list, mutant{m, changed})
+		list = append(list, mutant{m, func() (*Compiled, error) {
+			names := rule.names
+			names.Limits = maps.Clone(names.Limits)
+			names.Limits[name] = nudge(limit.Part.Value.V, up)
+			return rule.recompiled(names)
+		}})
 	}
 	return sorted(list)
 }
@@ -111,15 +113,13 @@ func (e *Effective) tableMutants(rule *Compiled, name string) []mutant {
 	table := e.Tables[name]
 	var list []mutant
 	for word, factor := range map[string]float64{"raised": 1.01, "lowered": 0.99} {
-		names := rule.names
-		names.Tables = maps.Clone(names.Tables)
-		names.Tables[name] = table.Part.scaled(factor)
-		changed, err := rule.recompiled(names)
-		if err != nil {
-			continue
-		}
 		m := Mutant{fmt.Sprintf("cells of table %q %s", name, word), "table", table.file, table.Part.At("cells")}
-		list = append(list, mutant{m, changed})
+		list = append(list, mutant{m, func() (*Compiled, error) {
+			names := rule.names
+			names.Tables = maps.Clone(names.Tables)
+			names.Tables[name] = table.Part.scaled(factor)
+			return rule.recompiled(names)
+		}})
 	}
 	return sorted(list)
 }
@@ -137,7 +137,7 @@ func (t *Table) scaled(factor float64) *Table {
 
 // sorted puts the two directions of a figure in a fixed order.
 func sorted(list []mutant) []mutant {
-	if len(list) == 2 && list[0].Change > list[1].Change {
+	if list[0].Change > list[1].Change {
 		list[0], list[1] = list[1], list[0]
 	}
 	return list

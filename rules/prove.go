@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"github.com/ventlint/ventlint/checker/document"
-	"github.com/ventlint/ventlint/rules/facts"
 )
 
 // Proof is what the samples of one rule show: whether each has its outcome, and
@@ -25,6 +24,8 @@ type Proof struct {
 	Unneeded  []Equivalent // listed, and noticed or unknown all the same
 	Gaps      []string     // kinds of sample that are lacking
 	Unshown   bool         // an override reaches the rule, and the pack gives no sample of it
+	Untried   int          // samples that were not run: the pack takes more work than a proof may
+	Unchanged bool         // not all changes were tried, for the same reason
 }
 
 // Mutant is one change of a rule.
@@ -46,32 +47,37 @@ func (p Proof) Wrong() int {
 	return n
 }
 
-// ProveRule runs the samples of a rule of the pack, then changes the rule in
-// every way that should matter and asks the samples again. A rule whose samples
-// are wrong is not changed: nothing would follow from it.
-func (e *Effective) ProveRule(rule *Compiled) Proof {
-	p := Proof{Rule: rule, Runs: e.Prove(rule), Inherited: rule.Pack != e.Head.ID && len(rule.Reached) == 0}
+// ProveRule proves a rule of the pack alone.
+func (e *Effective) ProveRule(rule *Compiled) Proof { return e.Proving().Rule(rule) }
+
+// Rule runs the samples of a rule of the pack, then changes the rule in every way
+// that should matter and asks the samples again. A rule whose samples are wrong is
+// not changed: nothing would follow from it.
+func (v *Proving) Rule(rule *Compiled) Proof {
+	p := Proof{Rule: rule, Inherited: rule.Pack != v.pack.Head.ID && len(rule.Reached) == 0}
+	v.run(&p, rule.Samples, func(run SampleRun) { p.Runs = append(p.Runs, run) })
 	if p.Inherited {
 		return p
 	}
 	p.Unshown = len(rule.Reached) > 0 && len(rule.Samples) == 0
-	p.superseded(e)
-	p.Gaps = rule.uncovered(p.samples())
-	if p.Wrong() == 0 {
-		p.mutate(e)
+	v.run(&p, rule.Superseded, p.superseded)
+	switch {
+	case p.Untried > 0:
+		p.Unchanged = true
+		return p
+	case p.Wrong() == 0:
+		v.mutate(&p)
 	}
+	p.Gaps = rule.uncovered(p.samples())
 	return p
 }
 
-// superseded asks the samples of the parent again, of a rule that an override
-// reaches.
-func (p *Proof) superseded(e *Effective) {
-	for _, s := range p.Rule.Superseded {
-		if run := e.Run(p.Rule, s); run.Passed() {
-			p.Runs = append(p.Runs, run)
-		} else {
-			p.Differing = append(p.Differing, run)
-		}
+// superseded takes a sample of the parent, of a rule that an override reaches.
+func (p *Proof) superseded(run SampleRun) {
+	if run.Passed() {
+		p.Runs = append(p.Runs, run)
+	} else {
+		p.Differing = append(p.Differing, run)
 	}
 }
 
@@ -79,7 +85,9 @@ func (p *Proof) superseded(e *Effective) {
 // those of the parent that still show the same where an override reaches it.
 func (e *Effective) Shown(rule *Compiled) []Sample {
 	p := Proof{Rule: rule}
-	p.superseded(e)
+	for _, s := range rule.Superseded {
+		p.superseded(e.Run(rule, s))
+	}
 	return append(slices.Clone(rule.Samples), p.samples()...)
 }
 
@@ -89,47 +97,6 @@ func (p *Proof) samples() []Sample {
 		list[i] = run.Sample
 	}
 	return list
-}
-
-func (p *Proof) mutate(e *Effective) {
-	var designs []sampled
-	for _, run := range p.Runs {
-		designs = append(designs, sampled{run.facts, run.Got})
-	}
-	used := map[string]bool{}
-	for _, m := range e.mutants(p.Rule) {
-		p.Mutants++
-		switch {
-		case noticed(m.rule, designs):
-		case p.Rule.excuses(m.Change):
-			p.Excused++
-			used[m.Change] = true
-		default:
-			p.Survivors = append(p.Survivors, m.Mutant)
-		}
-	}
-	for _, x := range p.Rule.Equivalents {
-		if !used[x.Change] && x.pack == e.Head.ID {
-			p.Unneeded = append(p.Unneeded, x)
-		}
-	}
-}
-
-// sampled is the design of a sample and the outcome that it has.
-type sampled struct {
-	facts *facts.Facts
-	got   Outcome
-}
-
-func noticed(rule *Compiled, designs []sampled) bool {
-	for _, d := range designs {
-		got := NotApplicable
-		rule.AskEach(d.facts, OutcomesAlone, func(j Judgement) { got = worse(got, j.Outcome) })
-		if got != d.got {
-			return true
-		}
-	}
-	return false
 }
 
 // said notes which pack lists some changes as equivalent.

@@ -18,9 +18,9 @@ type Expected string
 // SampleRun is what became of one sample.
 type SampleRun struct {
 	Sample     Sample
-	Got        Outcome // worst over all subjects
-	Judgements []Judgement
-	Err        error // the sample's design could not be made
+	Got        Outcome     // worst over all subjects
+	Judgements []Judgement // of a proof: where the sample does not show what it says
+	Err        error       // the sample's design could not be made
 
 	facts *facts.Facts
 }
@@ -40,6 +40,15 @@ func (e *Effective) Prove(rule *Compiled) []SampleRun {
 // Run asks a rule of the pack of one sample design. A sample of no pack varies
 // the base designs that this one knows.
 func (e *Effective) Run(rule *Compiled, s Sample) SampleRun {
+	run := e.try(rule, s)
+	if run.Err == nil {
+		run.tell(rule)
+	}
+	return run
+}
+
+// try asks for the outcome alone.
+func (e *Effective) try(rule *Compiled, s Sample) SampleRun {
 	if s.written.pack == nil {
 		s.written = home{e.Bases, rule.base, e.Files[0]}
 	}
@@ -48,15 +57,19 @@ func (e *Effective) Run(rule *Compiled, s Sample) SampleRun {
 		return SampleRun{Sample: s, Err: err}
 	}
 	f := facts.Of(d)
-	judgements := rule.Ask(f)
-	return SampleRun{Sample: s, Got: worst(judgements), Judgements: judgements, facts: f}
+	return SampleRun{Sample: s, Got: rule.worst(f), facts: f}
 }
 
-func worst(judgements []Judgement) Outcome {
+// tell adds the judgements.
+func (r *SampleRun) tell(rule *Compiled) {
+	r.facts.Work = 0 // it is the same question once more
+	r.Judgements = rule.Ask(r.facts)
+}
+
+// worst is the worst outcome of a rule over all subjects.
+func (c *Compiled) worst(f *facts.Facts) Outcome {
 	w := NotApplicable
-	for _, j := range judgements {
-		w = worse(w, j.Outcome)
-	}
+	c.AskEach(f, OutcomesAlone, func(j Judgement) { w = worse(w, j.Outcome) })
 	return w
 }
 

@@ -140,8 +140,9 @@ func TestHostilePacks(t *testing.T) {
 }
 
 // withinBounds runs the program, which must end in time, within memory, with an
-// exit code of its own and something said.
-func withinBounds(t *testing.T, name string, args ...string) {
+// exit code of its own and something said on standard output, which it gives, or
+// beside it.
+func withinBounds(t *testing.T, name string, args ...string) string {
 	t.Helper()
 	ctx, cancel := context.WithTimeout(t.Context(), hangs)
 	defer cancel()
@@ -159,6 +160,7 @@ func withinBounds(t *testing.T, name string, args ...string) {
 	if !documenttest.RaceDetector {
 		assert.LessOrEqual(t, megabytes, float64(mostMegabytes))
 	}
+	return stdout.String()
 }
 
 // peakOf runs the program and gives its exit code and the most memory it held, in MB.

@@ -35,6 +35,7 @@ var hostileProofs = map[string]string{
 	"samples of giant designs": based(3000) + fmt.Sprintf(plainRule, 1) + samples(7, "pass"),
 	"wrong samples":            based(100) + fmt.Sprintf(plainRule, 1) + samples(180, "fail"),
 	"too many samples":         based(100) + fmt.Sprintf(plainRule, 1) + samples(2000, "fail"),
+	"samples of costly rules":  based(60) + fmt.Sprintf(pairRule, 1) + samples(190, "fail"),
 	"parents of one another":   strings.Replace(hostileHead, "default_base = \"lot\"", "extends = [\"hostile.rules.toml\"]", 1),
 	"many parents":             strings.Replace(hostileHead, "default_base = \"lot\"", "extends = "+many(10_000, `"practice"`), 1),
 }
@@ -47,7 +48,10 @@ func TestHostileProofs(t *testing.T) {
 	for name, text := range hostileProofs {
 		t.Run(name, func(t *testing.T) {
 			require.NoError(t, os.WriteFile(pack, []byte(text), 0o644))
-			withinBounds(t, name+", proven", "prove", pack)
+			told := withinBounds(t, name+", proven", "prove", pack)
+			if strings.Contains(name, "costly") {
+				require.Regexp(t, `(?m)^r1: \d+ samples not tried\nr1: changes beyond the first 0 not tried\n(.*\n)*hostile: 1 rules not proven in full: `, told)
+			}
 			withinBounds(t, name+", impact", "impact", "--from", "irc-2021", "--to", pack, design)
 		})
 	}

@@ -28,7 +28,8 @@ with rule = "ID", and by those of the parent that still show the same; those tha
 now show something else are told, and are no failure.
 
 exit code  0  every sample shows what it says, and enough changes are noticed
-           1  one does not, or fewer changes are noticed than --min asks
+           1  one does not, fewer changes are noticed than --min asks, or the pack
+              takes more work than a proof may, so that not all was tried
            2  bad usage, or a pack that cannot be read or is invalid`,
 		RunE: func(_ *cobra.Command, names []string) error { return prove(m, names, least) },
 	}
@@ -61,14 +62,15 @@ func prove(m machine, names []string, least float64) error {
 }
 
 // tally is what the proofs of a pack come to.
-type tally struct{ inherited, samples, wrong, mutants, survivors int }
+type tally struct{ inherited, samples, wrong, mutants, survivors, untried int }
 
 // provePack tells whether the pack falls short: a sample does not show what it
-// says, or too few changes are noticed.
+// says, too few changes are noticed, or not all was tried.
 func provePack(w writer, pack *rules.Effective, least float64) (short bool) {
 	var sum tally
+	proving := pack.Proving()
 	for _, r := range pack.Rules {
-		p := pack.ProveRule(r)
+		p := proving.Rule(r)
 		sum.add(p)
 		printProof(w, pack, p)
 	}
@@ -78,7 +80,10 @@ func provePack(w writer, pack *rules.Effective, least float64) (short bool) {
 	}
 	fmt.Fprintf(w, "%s: %d rules%s, %d samples, %d not as they say; %d changes, %d not noticed (%.1f %% noticed)\n",
 		pack.Head.ID, len(pack.Rules), inherited, sum.samples, sum.wrong, sum.mutants, sum.survivors, sum.noticed())
-	return sum.wrong > 0 || sum.noticed() < least
+	if sum.untried > 0 {
+		fmt.Fprintf(w, "%s: %d rules not proven in full: the pack takes more work than a proof may, expected fewer or simpler rules and samples\n", pack.Head.ID, sum.untried)
+	}
+	return sum.wrong > 0 || sum.noticed() < least || sum.untried > 0
 }
 
 func (t *tally) add(p rules.Proof) {
@@ -86,6 +91,9 @@ func (t *tally) add(p rules.Proof) {
 	t.mutants, t.survivors = t.mutants+p.Mutants, t.survivors+len(p.Survivors)
 	if p.Inherited {
 		t.inherited++
+	}
+	if p.Untried > 0 || p.Unchanged {
+		t.untried++
 	}
 }
 
@@ -117,6 +125,17 @@ func printProof(w writer, pack *rules.Effective, p rules.Proof) {
 	}
 	for _, gap := range p.Gaps {
 		fmt.Fprintf(w, "%s: no sample %s\n", p.Rule.ID, gap)
+	}
+	printUntried(w, p)
+}
+
+// printUntried tells what there was no work left for.
+func printUntried(w writer, p rules.Proof) {
+	if p.Untried > 0 {
+		fmt.Fprintf(w, "%s: %d samples not tried\n", p.Rule.ID, p.Untried)
+	}
+	if p.Unchanged {
+		fmt.Fprintf(w, "%s: changes beyond the first %d not tried\n", p.Rule.ID, p.Mutants)
 	}
 }
 
