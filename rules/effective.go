@@ -40,9 +40,10 @@ func (e *Effective) Digest() string { return e.digest() }
 
 func (e *Effective) sum() string {
 	sum := sha256.New()
+	part := make([]byte, 4096)
 	for _, p := range e.Files {
 		fmt.Fprintf(sum, "%s %d\n", p.Head.ID, len(p.Source))
-		io.Copy(sum, struct{ io.Reader }{strings.NewReader(p.Source)}) // by parts: as a whole it would be copied
+		io.CopyBuffer(sum, struct{ io.Reader }{strings.NewReader(p.Source)}, part) // as a whole it would be copied
 	}
 	return hex.EncodeToString(sum.Sum(nil))
 }

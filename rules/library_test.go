@@ -59,6 +59,14 @@ func TestLibraryAskedByMany(t *testing.T) {
 	}
 }
 
+// A library that reads no files knows none.
+func TestLibraryWithoutFiles(t *testing.T) {
+	_, err := rules.NewLibrary(nil).Pack("county.rules.toml")
+	var unknown *rules.UnknownPack
+	require.ErrorAs(t, err, &unknown)
+	assert.Equal(t, "county.rules.toml", unknown.Name)
+}
+
 // A file that could not be loaded is looked at again.
 func TestLibraryTriesAgain(t *testing.T) {
 	packs := map[string]string{}
