@@ -56,7 +56,7 @@ func (t Telling) require(truth expression.Truth) expression.Depth {
 	case t == Everything, t == Problems && !met:
 		return expression.WithReads
 	case t == Margins && met:
-		return expression.WithParts
+		return expression.WithFigures
 	}
 	return expression.Bare
 }
@@ -202,7 +202,7 @@ func (r *run) evaluate(c *expression.Condition) expression.Explanation {
 
 // reasons adds them to the truth of a condition.
 func (r *run) reasons(c *expression.Condition, truth expression.Explanation, depth expression.Depth, problem bool) expression.Explanation {
-	if depth == expression.Bare {
+	if depth == expression.Bare || depth == expression.WithFigures && !c.Figures() {
 		return truth
 	}
 	pool := &r.facts.Told.Rest

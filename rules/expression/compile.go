@@ -13,6 +13,7 @@ type compiled struct {
 	root     term
 	label    func(thing any) string // may be nil
 	subjects bool                   // it names one
+	sized    bool                   // it compares figures by size
 }
 
 // compiler settles the names and types of one expression. It stops at the first
@@ -25,6 +26,7 @@ type compiler struct {
 	lets     []*binding // around
 	slots    int
 	subjects bool // one was named
+	sized    bool // figures were compared by size
 }
 
 // compile checks an expression.
@@ -49,7 +51,7 @@ func (l *Language) compile(text string, n Names) (c compiled, err error) {
 	}
 	check := &compiler{language: l, names: n, source: src}
 	root := check.term(node)
-	return compiled{src, root, l.label, check.subjects}, nil
+	return compiled{src, root, l.label, check.subjects, check.sized}, nil
 }
 
 // mistakeOf reads what a compilation panicked with; anything but a mistake is a

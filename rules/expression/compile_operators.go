@@ -63,7 +63,10 @@ func (c *compiler) binary(n *ast.BinaryNode) term {
 		}
 		return &junction{part{at, truthShape}, decides, [2]term{left, right}}
 	case "<", "<=", ">", ">=", "==", "!=", "in", "contains", "startsWith", "endsWith":
-		return &comparison{part{at, truthShape}, n.Operator, place(n.Location()), left, right, c.comparing(n.Operator, at, left, right)}
+		t := &comparison{part: part{at, truthShape}, symbol: n.Operator, sign: place(n.Location()), left: left, right: right}
+		t.operation = c.comparing(n.Operator, at, left, right)
+		c.sized = c.sized || t.sized()
+		return t
 	case "+", "-", "*", "/":
 		return c.calculated(n.Operator, at, left, right)
 	}

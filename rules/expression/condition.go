@@ -56,10 +56,16 @@ type Depth int
 
 // The depths of an evaluation.
 const (
-	Bare      Depth = iota // no more, and it goes no further than the truth asks for
-	WithParts              // the comparisons too
-	WithReads              // and what they read
+	Bare        Depth = iota // no more, and it goes no further than the truth asks for
+	WithFigures              // the comparisons of figures by size too
+	WithReads                // all comparisons, and what they read
 )
+
+// Figures tells whether the condition compares figures by size.
+func (c *Condition) Figures() bool {
+	settled, err := c.settled()
+	return err == nil && settled.sized
+}
 
 // Truth is Evaluate for the truth alone.
 func (c *Condition) Truth(s *Scope) (Truth, error) {
@@ -82,7 +88,7 @@ func (c *Condition) Evaluate(s *Scope, depth Depth) (Explanation, error) {
 	if err != nil {
 		return Explanation{}, err
 	}
-	r.explaining = depth >= WithParts
+	r.depth, r.explaining = depth, depth > Bare
 	if depth >= WithReads {
 		r.reads = &pile[Read]{}
 	}

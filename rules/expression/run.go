@@ -12,7 +12,8 @@ import (
 type run struct {
 	scope *Scope
 	compiled
-	explaining bool        // comparisons are kept
+	depth      Depth
+	explaining bool        // comparisons are kept: not those of a part that stands for itself
 	elements   []any       // of the lists around, outermost first
 	named      []*named    // values of let, by slot
 	stack      []any       // arguments of operations under way

@@ -14,7 +14,7 @@ type statement struct {
 
 // state keeps a statement where somebody asks for them.
 func (r *run) state(s statement) *pile[statement] {
-	if !r.explaining {
+	if t, ok := s.term.(*comparison); !r.explaining || r.depth == WithFigures && !(ok && t.sized()) {
 		return nil
 	}
 	s.of = append([]any(nil), r.elements...)

@@ -13,6 +13,11 @@ type comparison struct {
 	operation   *operation
 }
 
+// sized tells whether the comparison is of figures by size.
+func (t *comparison) sized() bool {
+	return (t.symbol[0] == '<' || t.symbol[0] == '>') && t.left.shape().ordered() && t.right.shape().ordered()
+}
+
 func (t *comparison) value(r *run) result { return t.judge(r).result() }
 
 func (t *comparison) judge(r *run) verdict {
