@@ -33,7 +33,7 @@ func benchmarkReview(b *testing.B, source string, brief bool) {
 }
 
 // street is the shipped house with more openings and sources.
-func street(b *testing.B, openings, sources int) string {
+func street(b testing.TB, openings, sources int) string {
 	b.Helper()
 	var text strings.Builder
 	text.WriteString(shipped(b, "ok/alder-court.vent.toml"))

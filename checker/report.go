@@ -41,6 +41,7 @@ type Result struct {
 	Comparisons []Comparison
 	Missing     []MissingInput // of an open outcome
 	Reasons     []string       // why a person must judge, or why a rule does not apply or is not due
+	Others      int            // further results of the rule and outcome that are not listed; this one then stands for them
 	Stated      []string       // drawings' dimensions used in place of geometry
 	Position    document.Position
 	Pointer     string  // JSON pointer of the place in the design, "/opening/1/from_left"
@@ -112,11 +113,15 @@ type Counts struct {
 func (r *Report) Count() Counts {
 	c := Counts{Of: map[rules.Outcome]int{}}
 	for i := range r.Results {
-		if r.Results[i].Variance != nil {
+		result := &r.Results[i]
+		switch {
+		case result.Variance != nil:
 			c.Accepted++
-			continue
+		case result.Others > 0:
+			c.Of[result.Outcome] += result.Others
+		default:
+			c.Of[result.Outcome]++
 		}
-		c.Of[r.Results[i].Outcome]++
 	}
 	return c
 }

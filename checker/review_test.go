@@ -142,3 +142,27 @@ extends = ["irc-2021"]
 	assert.Len(t, both.Packs, 1)
 	assert.Equal(t, len(alone.Results), len(both.Results))
 }
+
+// A site far larger than a house is judged in full. What asks nothing is counted from
+// some number on, and counts all the same.
+func TestGiantSites(t *testing.T) {
+	d := loaded(t, street(t, 200, 500))
+	r := checker.Review(d, checker.Request{File: "street.vent.toml", Packs: packs(t, "irc-2021", "practice"), Date: today})
+	assert.Zero(t, r.Unreached)
+	all, listed := 0, 0
+	for _, n := range r.Count().Of {
+		all += n
+	}
+	for _, result := range r.Results {
+		switch {
+		case result.Others > 0:
+			assert.Empty(t, result.Subjects)
+			assert.Contains(t, []rules.Outcome{rules.Pass, rules.NotApplicable}, result.Outcome)
+			assert.Contains(t, result.Reasons[0], "further combinations")
+		default:
+			listed++
+		}
+	}
+	assert.Greater(t, all, 150_000)
+	assert.Less(t, listed, 10_000)
+}

@@ -54,7 +54,7 @@ func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
 
 // fill prints a judgement in the design's units and gives it its place.
 func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
-	r.Outcome, r.Message, r.Remedy = j.Outcome, j.Message, j.Remedy
+	r.Outcome, r.Message, r.Remedy, r.Others = j.Outcome, j.Message, j.Remedy, j.Others
 	r.Subjects = w.subjects(rule, j)
 	if j.Reason != "" {
 		r.Reasons = []string{j.Reason}

@@ -21,6 +21,9 @@ func fingerprint(r *checker.Result) string {
 		parts = append(parts, cmp.Or(s.ID, s.Pointer))
 		named = named && s.ID != ""
 	}
+	if r.Others > 0 {
+		parts = append(parts, string(r.Outcome))
+	}
 	pointer := r.Pointer
 	if named {
 		pointer = withoutNumbers(pointer)

@@ -149,6 +149,7 @@ func (c *changes) jsonResult(r *checker.Result) jsonResult {
 		Title: r.Rule.Title, Topic: string(r.Rule.Topic), Due: string(r.Rule.Due),
 		Outcome: string(r.Outcome), Level: string(r.Level), Message: r.Message,
 		Subjects:    each(r.Subjects, jsonSubjectOf),
+		Others:      r.Others,
 		Position:    jsonPosition(inFile(r.Position)),
 		Pointer:     r.Pointer,
 		Fingerprint: fingerprint(r),

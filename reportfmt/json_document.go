@@ -82,7 +82,8 @@ type (
 		Outcome     string           `json:"outcome"`
 		Level       string           `json:"level,omitempty"` // error, warning, note
 		Message     string           `json:"message,omitempty"`
-		Subjects    []jsonSubject    `json:"subjects"` // empty: the dwelling
+		Subjects    []jsonSubject    `json:"subjects"`         // empty: the dwelling
+		Others      int              `json:"others,omitempty"` // further results of the rule and outcome, which this one stands for: a giant site is not listed in full
 		Position    jsonPosition     `json:"position"`
 		Pointer     string           `json:"pointer"`     // JSON pointer into the design
 		Fingerprint string           `json:"fingerprint"` // of rule, subjects and pointer; keeps when lines move

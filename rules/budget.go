@@ -9,30 +9,35 @@ import (
 // The bounds of one rule on one design. They are far beyond what a house needs,
 // and keep a hostile pack from running on.
 const (
-	mostTuples = 5_000   // of subjects
-	mostSteps  = 150_000 // elements of lists and calls of functions
+	mostTuples = 50_000  // of subjects
+	mostSteps  = 300_000 // elements of lists and calls of functions
 )
 
 // mostWork bounds all rules on one design together, so that neither a hostile design
-// nor a hostile pack takes all time and memory. A whole house under two packs takes
-// a tenth.
-const mostWork = 480_000
+// nor a hostile pack takes all time and memory. A site of 200 openings and 500
+// sources under two packs fits in, and takes as much as 200 whole houses.
+const mostWork = 14_000_000
 
-// mostTold bounds the steps that go into the reasons of problems on one design, and
-// those that go into the rest. Beyond it there are outcomes alone.
-const mostTold = 150_000
-
-// What is counted as work, as it takes time: a judgement with what it tells, and a
-// step. It is the same however much of a judgement is recorded.
+// What is counted as work, as it takes time and memory: a judgement, what is told
+// of a problem, and a step.
 const (
-	judgementWork = 80
+	judgementWork = 40
+	problemWork   = 1_600
 	stepWork      = 3
+)
+
+// The steps that go into reasons, which are apart from those of rules: what is not
+// reached for any more is told as outcomes alone.
+const (
+	mostProblems = 200_000 // into reasons of problems
+	mostRest     = 20_000  // into those of what passes or does not apply
 )
 
 // budget is what one rule may spend.
 type budget struct {
-	left   int // of the work of all rules
-	judged int // tuples
+	left     int // of the work of all rules
+	judged   int // tuples
+	problems int // of them
 }
 
 func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
@@ -41,10 +46,12 @@ func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
 func (b *budget) steps() int { return max(1, min(mostSteps, b.left/stepWork)) }
 
 // work is what the rule has taken so far.
-func (r *run) work() int { return judgementWork*r.judged + stepWork*(r.steps()-r.scope.Left()) }
+func (r *run) work() int {
+	return judgementWork*r.judged + problemWork*r.problems + stepWork*(r.steps()-r.scope.Left())
+}
 
 // one judges one tuple of subjects, and stops where the rule asks too much.
-func (r *run) one(bound []any) {
+func (r *run) one() {
 	if r.judged == mostTuples {
 		r.cut = fmt.Sprintf("the rule ranges over more than %d combinations of things: a person must judge those beyond", mostTuples)
 		return
@@ -53,7 +60,7 @@ func (r *run) one(bound []any) {
 		r.cut = tooMuch
 		return
 	}
-	r.add(r.judge(bound))
+	r.add(r.decide())
 }
 
 const tooMuch = "the design holds too much for all rules to be judged: a person must judge what was not reached"
@@ -69,5 +76,11 @@ func (r *run) add(j Judgement) {
 		}
 	}
 	r.judged++
+	if j.Outcome.problem() {
+		r.problems++
+	} else if !r.listed(j.Outcome) {
+		return
+	}
+	r.tell(&j)
 	r.take(j)
 }

@@ -3,6 +3,7 @@ package rules
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -22,6 +23,7 @@ type Judgement struct {
 	Remedy   string
 	Reason   string // why the rule does not apply, is not due, or a person must judge
 	Cut      bool   // not all subjects were judged: the rule, or the design, asks too much
+	Others   int    // further tuples of this outcome that are not told one by one; such a judgement has no subjects
 }
 
 // Ask asks the rule of every subject that the design has, and tells everything.
@@ -69,10 +71,11 @@ func (c *Compiled) AskEach(f *facts.Facts, t Telling, take func(Judgement)) {
 		take(Judgement{Outcome: NotDue, Reason: fmt.Sprintf("due from stage %q; the design is at stage %q", c.Due, f.Design.Project.Stage)})
 		return
 	}
-	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), facts: f, scope: f.Scope, take: take, budget: budgetOf(f), telling: t}
+	r := &run{rule: c, units: units(f.Design, c.Rule.Topic), facts: f, scope: f.Scope, bound: make([]any, len(c.each)), take: take, budget: budgetOf(f), telling: t}
 	r.scope.Refuel(r.steps())
-	r.over(nil)
+	r.over(0)
 	f.Work += r.work()
+	r.rest()
 	switch {
 	case r.cut != "":
 		take(Judgement{Outcome: Review, Message: r.cut, Reason: r.cut, Cut: true})
@@ -119,62 +122,72 @@ type run struct {
 	units quantity.System
 	facts *facts.Facts
 	scope *expression.Scope // of all subjects: its steps are those of the rule
+	bound []any             // the subjects of the moment
 	take  func(Judgement)
 	cut   string // why not all subjects were judged
 
 	telling Telling
 	budget
+	listing
 }
 
-// over binds the rule's names one after the other; a later list may depend
-// on an earlier subject.
-func (r *run) over(bound []any) {
-	r.scope.Subjects = bound
-	if len(bound) == len(r.rule.each) {
-		r.one(bound)
+// over binds the rule's names from one on, one after the other; a later list may
+// depend on an earlier subject.
+func (r *run) over(name int) {
+	r.scope.Subjects = r.bound[:name]
+	if name == len(r.bound) {
+		r.one()
 		return
 	}
-	items, err := r.rule.each[len(bound)].list.Items(r.scope)
+	items, err := r.rule.each[name].list.Items(r.scope)
 	if err != nil {
-		r.add(r.unknown(bound, err))
+		r.add(unanswered(err))
 		return
 	}
 	for _, item := range items {
-		if r.over(append(bound[:len(bound):len(bound)], item)); r.cut != "" {
+		r.bound[name] = item
+		if r.over(name + 1); r.cut != "" {
 			return
 		}
 	}
 }
 
-// unknown is the judgement of a list that cannot be told.
-func (r *run) unknown(bound []any, err error) Judgement {
+// unanswered is the judgement of a list that cannot be told.
+func unanswered(err error) Judgement {
 	e := unknown(err)
-	return Judgement{Subjects: bound, Outcome: wanting(e), When: e, Message: saying(e), Reason: reason(e)}
+	return Judgement{Outcome: wanting(e), When: e, Message: saying(e), Reason: reason(e)}
 }
 
-// judge decides one tuple of subjects. An unknown `when` leaves the rule open
-// only where `require` does not hold anyway.
-func (r *run) judge(bound []any) Judgement {
-	j := Judgement{Subjects: bound}
+// decide gives the outcome for the subjects of the moment. An unknown `when` leaves
+// the rule open only where `require` does not hold anyway.
+func (r *run) decide() (j Judgement) {
 	j.When.Truth = expression.True
 	if r.rule.when != nil {
-		j.When = r.evaluate(r.rule.when)
-		if j.When.Truth == expression.False {
-			j.Outcome, j.Reason = NotApplicable, "its condition does not hold here"
+		if j.When = r.evaluate(r.rule.when); j.When.Truth == expression.False {
+			j.Outcome = NotApplicable
+			return j
 		}
 	}
-	if j.Outcome == "" {
-		j.Require = r.evaluate(r.rule.require)
-		j.Outcome = r.outcome(&j)
+	j.Require = r.evaluate(r.rule.require)
+	j.Outcome = r.outcome(&j)
+	return j
+}
+
+// tell adds to a judgement of the subjects of the moment what is told of it.
+func (r *run) tell(j *Judgement) {
+	j.Subjects = slices.Clone(r.scope.Subjects)
+	if len(j.Subjects) < len(r.bound) {
+		return // a list that was not told
 	}
 	if r.rule.when != nil {
 		j.When = r.reasons(r.rule.when, j.When, r.telling.when(j.When.Truth), j.When.Truth == expression.Unknown)
 	}
-	if j.Outcome != NotApplicable {
-		j.Require = r.reasons(r.rule.require, j.Require, r.telling.require(j.Require.Truth), j.Require.Truth != expression.True)
+	if j.Outcome == NotApplicable {
+		j.Reason = "its condition does not hold here"
+		return
 	}
-	r.word(&j)
-	return j
+	j.Require = r.reasons(r.rule.require, j.Require, r.telling.require(j.Require.Truth), j.Require.Truth != expression.True)
+	r.word(j)
 }
 
 // outcome is what the truths of a judgement come to.
@@ -205,11 +218,11 @@ func (r *run) reasons(c *expression.Condition, truth expression.Explanation, dep
 	if depth == expression.Bare || depth == expression.WithFigures && !c.Figures() {
 		return truth
 	}
-	pool := &r.facts.Told.Rest
+	pool, most := &r.facts.Told.Rest, mostRest
 	if problem {
-		pool = &r.facts.Told.Problems
+		pool, most = &r.facts.Told.Problems, mostProblems
 	}
-	r.apart(pool, func() {
+	r.apart(pool, most, func() {
 		if e, err := c.Evaluate(r.scope, depth); err == nil {
 			truth = e
 		}
@@ -220,8 +233,8 @@ func (r *run) reasons(c *expression.Condition, truth expression.Explanation, dep
 // apart evaluates what tells a judgement. It takes no steps from the rule, so that
 // outcomes do not depend on what is told, but from a pool; what that does not reach
 // for is left out.
-func (r *run) apart(pool *int, evaluate func()) {
-	if left := mostTold - *pool; left > 0 {
+func (r *run) apart(pool *int, most int, evaluate func()) {
+	if left := most - *pool; left > 0 {
 		*pool += r.scope.Apart(left, evaluate)
 	}
 }
@@ -246,11 +259,11 @@ func unknown(err error) expression.Explanation {
 
 // word says what was found and what to do about it, where somebody asks.
 func (r *run) word(j *Judgement) {
-	if j.Outcome == Pass || j.Outcome == NotApplicable || r.telling >= Margins {
+	if !j.Outcome.problem() || r.telling >= Margins {
 		return
 	}
 	clear := j.Require.Truth == expression.False && j.When.Truth == expression.True
-	r.apart(&r.facts.Told.Problems, func() {
+	r.apart(&r.facts.Told.Problems, mostProblems, func() {
 		if clear {
 			j.Message = r.rule.says.Text(r.scope, r.units)
 		}

@@ -33,3 +33,6 @@ func (o Outcome) Worse(than Outcome) bool {
 	}
 	return false
 }
+
+// problem tells whether an outcome asks something of somebody.
+func (o Outcome) problem() bool { return o == Fail || o == Open || o == Review }

@@ -29,9 +29,9 @@ type Facts struct {
 	led      int // walls that strings were led around, counted for each
 }
 
-// Told is how many steps of evaluations went into reasons: of problems, and of the
-// rest.
-type Told struct{ Problems, Rest int }
+// Told is what has been told of a design: steps of evaluations for the reasons of
+// problems and of the rest, and judgements of the rest.
+type Told struct{ Problems, Rest, Listed int }
 
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
