@@ -107,7 +107,7 @@ func TestListsOfManyRules(t *testing.T) {
 	for range 30 {
 		assert.Equal(t, 100*100, judgements(rule.Ask(f)))
 	}
-	assert.Equal(t, 6000, f.Told.Listed)
+	assert.Equal(t, 4000, f.Told.Listed)
 	assert.Len(t, rule.Ask(f), 1)
 }
 

@@ -16,13 +16,13 @@ const (
 // mostWork bounds all rules on one design together, so that neither a hostile design
 // nor a hostile pack takes all time and memory. A site of 200 openings and 500
 // sources under two packs fits in, and takes as much as 200 whole houses.
-const mostWork = 14_000_000
+const mostWork = 15_000_000
 
 // What is counted as work, as it takes time and memory: a judgement, what is told
 // of a problem, and a step.
 const (
 	judgementWork = 40
-	problemWork   = 1_600
+	problemWork   = 2_400
 	stepWork      = 3
 )
 

@@ -7,7 +7,7 @@ import "fmt"
 // so that a giant site is judged in full and told in brief.
 const (
 	mostAlike  = 250
-	mostListed = 6_000
+	mostListed = 4_000
 )
 
 // listing is what a rule has told of what passes, and of what does not apply.

@@ -62,6 +62,21 @@ func ring(n int, jagged bool) string {
 	return b.String()
 }
 
+// outlines are jagged areas of many points, all over one another.
+func outlines(n, points int) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, "[[source]]\nid = \"a%d\"\nkind = \"driveway\"\nlevel = \"0 m\"\noutline = [", i)
+		for k := range points {
+			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(points))
+			radius := 40 + 20*float64(k%2)
+			fmt.Fprintf(&b, "[\"%.2f m\", \"%.2f m\"],", radius*cos+float64(i), radius*sin)
+		}
+		b.WriteString("]\n")
+	}
+	return b.String()
+}
+
 // chain is ducts one after the other.
 func chain(n int) string {
 	var b strings.Builder
@@ -78,6 +93,9 @@ var hostileDesigns = map[string]string{
 	"a chain of ducts":   lot + erv + end + chain(290),
 	"a crowd of ducts":   lot + crowd(3000, "[[duct]]\nid = \"d%d\"\nairstream = \"supply-air\"\n"),
 	"openings x sources": lot + crowd(200, "[[opening]]\nid = \"i%[1]d\"\nkind = \"intake\"\n[[opening]]\nid = \"e%[1]d\"\nkind = \"exhaust\"\n") + crowd(2000, "[[source]]\nid = \"s%d\"\nkind = \"flue\"\n"),
+	"a crowd in places": lot + crowd(500, "[[opening]]\nid = \"i%[1]d\"\nkind = \"intake\"\nat = [\"%[1]d m\", \"3 m\"]\nlevel = \"1 m\"\ndiameter = \"1 m\"\n") +
+		crowd(2000, "[[source]]\nid = \"s%[1]d\"\nkind = \"flue\"\nat = [\"%[1]d m\", \"-90 m\"]\nlevel = \"2 m\"\npoint = true\n"),
+	"outlines":           lot + crowd(500, "[[opening]]\nid = \"i%[1]d\"\nkind = \"intake\"\nat = [\"%[1]d m\", \"3 m\"]\nlevel = \"1 m\"\ndiameter = \"1 m\"\n") + outlines(20, 190),
 	"a round house":      lot + ring(1000, false) + crowd(40, openingOnWall),
 	"a jagged house":     lot + ring(1000, true) + crowd(60, openingOnWall) + "[[source]]\nid = \"s\"\nkind = \"flue\"\nat = [\"-200 m\", \"0 m\"]\nlevel = \"1 m\"\ndiameter = \"1 m\"\n",
 	"a long text":        strings.Replace(lot, "hostile", strings.Repeat("A", 900_000), 1) + erv,

@@ -1,7 +1,9 @@
 package drawing
 
 import (
+	"iter"
 	"math"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -10,7 +12,13 @@ import (
 type labels struct {
 	page  box
 	taken []box
+	cells map[cell][]int // those of taken that touch each, in order
+	found int            // places that were looked for
 }
+
+// mostFound is how many places are looked for. A sheet with more texts is full, and
+// the others stand above what they name.
+const mostFound = 500
 
 // textWidth estimates how wide a text is in a plain typeface without serifs, of a
 // weight: bold or none.
@@ -51,7 +59,15 @@ func letterWidth(r rune) float64 {
 }
 
 // keep marks a place as taken by what is drawn there.
-func (l *labels) keep(b box) { l.taken = append(l.taken, b) }
+func (l *labels) keep(b box) {
+	if l.cells == nil {
+		l.cells = map[cell][]int{}
+	}
+	for c := range cellsOf(b) {
+		l.cells[c] = append(l.cells[c], len(l.taken))
+	}
+	l.taken = append(l.taken, b)
+}
 
 // keepLine marks the places along a line as taken.
 func (l *labels) keepLine(a, b spot) {
@@ -77,6 +93,10 @@ func (l *labels) place(beside box, wide, size float64) spot {
 // and what speaks against it.
 func (l *labels) find(beside box, wide, size float64) (box, float64) {
 	w, h := wide+2*apart, size+3
+	if l.found++; l.found > mostFound {
+		best := around(beside, w, h)[0]
+		return best, area(best)
+	}
 	best, least := box{}, math.Inf(1)
 	for _, gap := range []float64{4, 14, 28, 44, 64, 90, 120} {
 		for _, b := range around(beside.grown(gap), w, h) {
@@ -103,9 +123,14 @@ func around(b box, w, h float64) []box {
 // crowd is how much a box covers of what is there, in square pixels; what leaves
 // the page counts most.
 func (l *labels) crowd(b box) float64 {
+	var near []int
+	for c := range cellsOf(b) {
+		near = append(near, l.cells[c]...)
+	}
+	slices.Sort(near)
 	sum := 0.0
-	for _, t := range l.taken {
-		sum += overlap(b, t)
+	for _, i := range slices.Compact(near) {
+		sum += overlap(b, l.taken[i])
 	}
 	return sum + 20*(area(b)-overlap(b, l.page))
 }
@@ -115,3 +140,26 @@ func overlap(a, b box) float64 {
 }
 
 func area(b box) float64 { return (b.x1 - b.x0) * (b.y1 - b.y0) }
+
+// cell is a square of the sheet. Those at the rim of the sheet hold all that lies
+// beyond.
+type cell struct{ column, row int }
+
+const (
+	cellSide  = 32 // pixels
+	lastCells = 64 // of a row or column
+)
+
+// cellsOf are the cells that a box touches.
+func cellsOf(b box) iter.Seq[cell] {
+	at := func(x float64) int { return int(min(max(math.Floor(x/cellSide), -1), lastCells)) }
+	return func(yield func(cell) bool) {
+		for column := at(b.x0); column <= at(b.x1); column++ {
+			for row := at(b.y0); row <= at(b.y1); row++ {
+				if !yield(cell{column, row}) {
+					return
+				}
+			}
+		}
+	}
+}
