@@ -2,7 +2,6 @@ package reportfmt
 
 import (
 	"fmt"
-	"strings"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/design"
@@ -21,20 +20,28 @@ func Draw(r *checker.Report, wall *design.Wall) string {
 	return Visible(drawing.Elevation(r.Design, s, wall, marks, "elevation").SVG)
 }
 
-// DrawAirways gives the duct trees of a design (what is "ducts") or the fan curves
-// against the losses of the ducts ("fan") as one SVG file. It is empty where none can
-// be drawn; why then tells what is missing.
-func DrawAirways(d *design.Design, what string) (svg string, why []string) {
+// DrawDucts gives the duct trees of a design as one SVG file. It is empty where none
+// can be drawn; why then tells what is missing.
+func DrawDucts(d *design.Design) (svg string, why []string) {
 	var shown []drawing.Drawing
-	for _, picture := range drawing.Airways(d, "") {
-		switch {
-		case picture.SVG == "":
+	for _, picture := range drawing.DuctTrees(d) {
+		if picture.SVG == "" {
 			why = append(why, picture.Notes...)
-		case strings.HasPrefix(picture.Key, what+"-"):
+		} else {
 			shown = append(shown, picture)
 		}
 	}
 	return Visible(drawing.Stack(shown)), why
+}
+
+// DrawFans gives the fan curves of a design against the losses of the ducts, as
+// DrawDucts does the ducts: what keeps those from being drawn keeps these.
+func DrawFans(d *design.Design) (svg string, why []string) {
+	fans := drawing.Fans(d)
+	if len(fans) == 0 {
+		_, why = DrawDucts(d)
+	}
+	return Visible(drawing.Stack(fans)), why
 }
 
 // numbered lists the problems of a report under the numbers that a notice gives

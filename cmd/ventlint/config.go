@@ -41,7 +41,7 @@ relative paths begin at its own folder:
 		},
 	}
 	f.settings(c)
-	c.Flags().Lookup("format").Usage = "form in which the settings are printed: text, json or toml"
+	c.Flags().Lookup("format").Usage = "`form` in which the settings are printed: text, json or toml"
 	return c
 }
 

@@ -19,7 +19,7 @@ type configFlags struct {
 }
 
 func (f *configFlags) add(c *cobra.Command) {
-	c.Flags().StringVar(&f.file, "config", "", "configuration to read, in place of the ventlint.toml that is found")
+	c.Flags().StringVar(&f.file, "config", "", "`file` with the configuration, in place of the ventlint.toml that is found")
 	c.Flags().BoolVar(&f.none, "no-config", false, "read no configuration")
 }
 

@@ -32,7 +32,7 @@ scale, as SVG: openings, sources, ground, the distances asked around intakes, an
 those found too short, under the numbers that a report gives them. Packs that no
 flag names are those of ventlint.toml, as in a review.
 
-"ducts" draws the tree of ducts on each side of each ventilator with its flows and
+Without a review, "ducts" draws the tree of ducts on each side of each ventilator with its flows and
 losses, "fan" what each fan delivers: its curves against the loss of its ducts.`,
 		Example: `  ventlint draw house.vent.toml --output plan.svg
   ventlint draw house.vent.toml --what elevation --wall north --output north.svg
@@ -42,9 +42,9 @@ losses, "fan" what each fan delivers: its curves against the loss of its ducts.`
 	}
 	flags := c.Flags()
 	flags.SortFlags = false
-	flags.StringVar(&f.what, "what", "plan", "what to draw: plan, elevation, ducts or fan")
-	flags.StringVar(&f.wall, "wall", "", "id of the wall of an elevation")
-	flags.StringVar(&f.output, "output", "", "file to write; standard output when not given")
+	flags.StringVar(&f.what, "what", "plan", "`drawing` to make: plan, elevation, ducts or fan")
+	flags.StringVar(&f.wall, "wall", "", "`id` of the wall of an elevation")
+	flags.StringVar(&f.output, "output", "", "`file` to write; standard output when not given")
 	flags.StringArrayVar(&f.asked.packs, "pack", nil, "rule `pack`, by id or file; may be repeated")
 	f.asked.configuration.add(c)
 	return c
@@ -58,15 +58,11 @@ func draw(m machine, f drawFlags, changed func(string) bool, path string) error 
 	if err != nil {
 		return err
 	}
-	report, err := f.review(m, path)
-	if err != nil {
-		return err
+	drawn := f.site
+	if f.what == "ducts" || f.what == "fan" {
+		drawn = f.airways
 	}
-	wall, err := f.find(report.Design)
-	if err != nil {
-		return err
-	}
-	picture, err := f.picture(report, wall, path)
+	picture, err := drawn(m, path)
 	if err != nil {
 		return err
 	}
@@ -85,13 +81,22 @@ func (f drawFlags) check(path string) error {
 	return nil
 }
 
-// review reads one design and reviews it, so that the drawing can show what was
-// found.
-func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
-	inputs, err := find([]string{path}, "standard-input.vent.toml")
-	if err == nil && len(inputs) != 1 {
-		err = fmt.Errorf("%s: %d designs, expected one", path, len(inputs))
+// site draws the plan or a wall of a design, with what a review found.
+func (f drawFlags) site(m machine, path string) (string, error) {
+	report, err := f.review(m, path)
+	if err != nil {
+		return "", err
 	}
+	wall, err := f.find(report.Design)
+	if err != nil {
+		return "", err
+	}
+	return drawn(path, reportfmt.Draw(report, wall), "expected walls, or things with a place")
+}
+
+// review reads one design and reviews it.
+func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
+	in, err := oneInput(path)
 	if err != nil {
 		return nil, err
 	}
@@ -100,31 +105,29 @@ func (f drawFlags) review(m machine, path string) (*checker.Report, error) {
 		return nil, err
 	}
 	f.asked.date = m.now().Format(time.DateOnly)
-	o := reviewOne(m, inputs[0], packs, f.asked)
+	o := reviewOne(m, in, packs, f.asked)
 	if o.failure != nil {
-		form, err := reportfmt.Named("lines")
-		if err == nil {
-			err = reportfmt.Write(m.stderr, form, reportfmt.Batch{Failures: []reportfmt.Failure{*o.failure}})
-		}
-		if err != nil {
-			return nil, err
-		}
-		return nil, errTold
+		return nil, refused(m, *o.failure)
 	}
 	return o.report, nil
 }
 
-// picture draws what is asked for; nothing to draw is an error.
-func (f drawFlags) picture(r *checker.Report, wall *design.Wall, path string) (string, error) {
-	var picture string
-	why := []string{"expected walls, or things with a place"}
-	switch f.what {
-	case "ducts", "fan":
-		picture, why = reportfmt.DrawAirways(r.Design, f.what)
-		why = append(why, map[string]string{"ducts": "expected ducts of a ventilator", "fan": "expected a fan curve of a ventilator with ducts"}[f.what])
-	default:
-		picture = reportfmt.Draw(r, wall)
+// airways draws the ducts or the fans of a design, which no rule bears on.
+func (f drawFlags) airways(m machine, path string) (string, error) {
+	_, d, err := oneDesign(m, path)
+	if err != nil {
+		return "", err
 	}
+	if f.what == "fan" {
+		picture, why := reportfmt.DrawFans(d)
+		return drawn(path, picture, append(why, "expected a fan curve of a ventilator with ducts")...)
+	}
+	picture, why := reportfmt.DrawDucts(d)
+	return drawn(path, picture, append(why, "expected ducts of a ventilator")...)
+}
+
+// drawn is a picture; nothing to draw is an error.
+func drawn(path, picture string, why ...string) (string, error) {
 	if picture == "" {
 		return "", fmt.Errorf("%s: nothing to draw, %s", path, strings.Join(why, "; "))
 	}

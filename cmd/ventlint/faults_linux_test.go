@@ -90,9 +90,10 @@ func TestFullStandardOutput(t *testing.T) {
 		t.Skip("no device that is always full: ", err)
 	}
 	defer full.Close()
-	for _, args := range [][]string{{"review", faults}, {"worksheet", houseIP}, {"packs"}, {"draw", houseIP}, {"impact", "--from", "irc-2018", "--to", "irc-2021", houseIP}, {"version"}} {
+	for _, args := range [][]string{{"review", faults}, {"worksheet", houseIP}, {"packs"}, {"draw", houseIP}, {"impact", "--from", "irc-2018", "--to", "irc-2021", houseIP}, {"version"},
+		{}, {"help"}, {"help", "review"}, {"review", "--help"}, {"cite", "intake-exhaust-distance"}, {"completion", "bash"}, {"starter"}, {"config"}, {"schema", "design"}, {"prove", "minnesota"}} {
 		folder := t.TempDir()
-		if args[0] == "review" {
+		if len(args) > 0 && args[0] == "review" {
 			args = append(args, "--output", "json="+folder+"/out.json")
 		}
 		c, stderr := process(args...)

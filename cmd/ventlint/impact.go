@@ -49,12 +49,12 @@ exit code  0  all designs were judged, whatever came of it
 	}
 	flags := c.Flags()
 	flags.SortFlags = false
-	flags.StringVar(&f.from, "from", "", "pack to compare with, by id or file")
-	flags.StringVar(&f.to, "to", "", "pack whose effect is asked, by id or file")
-	flags.StringVar(&f.format, "format", "text", "form of the report: text, json or csv")
-	flags.Float64Var(&f.margin, "margin", 5, "share of what is required within which a pass is narrow, in percent")
-	flags.IntVar(&f.longest, "list", 20, "how many designs a list names at most; all are counted")
-	flags.StringVar(&f.part, "part", "", "judge every n-th design only, such as 1/4; gives json")
+	flags.StringVar(&f.from, "from", "", "`pack` to compare with, by id or file")
+	flags.StringVar(&f.to, "to", "", "`pack` whose effect is asked, by id or file")
+	flags.StringVar(&f.format, "format", "text", "`form` of the report: text, json or csv")
+	flags.Float64Var(&f.margin, "margin", 5, "share of what is required within which a pass is narrow, in `percent`")
+	flags.IntVar(&f.longest, "list", 20, "largest `number` of designs that a list names; all are counted")
+	flags.StringVar(&f.part, "part", "", "judge every n-th design only, as `k/n` such as 1/4; gives json")
 	flags.BoolVar(&f.merge, "merge", false, "merge the json of parts, which the paths name")
 	return c
 }

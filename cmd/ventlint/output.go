@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -13,8 +14,29 @@ import (
 
 type writer = io.Writer
 
-// write sends a report to standard output. A reader that has seen enough and closes
-// its end, as "head" does, is no failure.
+// outlet is standard output. It remembers that it could not be written to: help and
+// the like are printed by what does not ask.
+type outlet struct {
+	to  writer
+	err error // the first
+}
+
+func (o *outlet) Write(text []byte) (int, error) {
+	n, err := o.to.Write(text)
+	o.err = cmp.Or(o.err, err)
+	return n, err
+}
+
+// failure is what could not be written. A reader that has seen enough and closes its
+// end, as "head" does, is none.
+func (o *outlet) failure() error {
+	if errors.Is(o.err, syscall.EPIPE) {
+		return nil
+	}
+	return plain(o.err)
+}
+
+// write sends a report to standard output; one that nobody reads on is no failure.
 func write(m machine, report func(writer) error) error {
 	err := buffer(m.stdout, report)
 	if errors.Is(err, syscall.EPIPE) {

@@ -32,7 +32,7 @@ of its digest refuse any other.`,
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error { return packs(m, args, format) },
 	}
-	c.Flags().StringVar(&format, "format", "text", "form in which a pack is printed: text, toml, json or markdown")
+	c.Flags().StringVar(&format, "format", "text", "`form` in which a pack is printed: text, toml, json or markdown")
 	return c
 }
 

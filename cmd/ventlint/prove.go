@@ -33,7 +33,7 @@ exit code  0  every sample shows what it says, and enough changes are noticed
            2  bad usage, or a pack that cannot be read or is invalid`,
 		RunE: func(_ *cobra.Command, names []string) error { return prove(m, names, least) },
 	}
-	c.Flags().Float64Var(&least, "min", 0, "least share of changes that must be noticed, in percent")
+	c.Flags().Float64Var(&least, "min", 0, "least share of changes that must be noticed, in `percent`")
 	return c
 }
 

@@ -41,20 +41,20 @@ func (f *reviewFlags) settings(c *cobra.Command) {
 	flags := c.Flags()
 	flags.SortFlags = false
 	flags.StringArrayVar(&f.packs, "pack", nil, "rule `pack`, by id or file; may be repeated")
-	flags.StringVar(&f.format, "format", usualFormat, "form of the report: "+strings.Join(reportfmt.Names(), ", "))
+	flags.StringVar(&f.format, "format", usualFormat, "`form` of the report: "+strings.Join(reportfmt.Names(), ", "))
 	flags.StringArrayVar(&f.outputs, "output", nil, "one more report as `form=file`, such as sarif=out.sarif; may be repeated")
-	flags.StringVar(&f.failOn, "fail-on", "error", "least level that gives exit code 1: error, warning or note")
-	flags.StringVar(&f.baseline, "baseline", "", "report of an earlier review to compare with")
+	flags.StringVar(&f.failOn, "fail-on", "error", "least `level` that gives exit code 1: error, warning or note")
+	flags.StringVar(&f.baseline, "baseline", "", "`file` with the report of an earlier review to compare with")
 	flags.BoolVar(&f.failOnNew, "fail-on-new", false, "give exit code 1 only for what the baseline does not have")
 	flags.BoolVar(&f.ignoreVariances, "ignore-variances", false, "judge as if the design recorded no variance")
-	flags.StringVar(&f.color, "color", "auto", "colour in text on standard output: auto, always or never")
+	flags.StringVar(&f.color, "color", "auto", "`when` text on standard output has colour: auto, always or never")
 	f.configuration.add(c)
 }
 
 // once are the flags of a single run.
 func (f *reviewFlags) once(c *cobra.Command) {
-	c.Flags().StringVar(&f.date, "date", "", "day of the review, YYYY-MM-DD; today when not given")
-	c.Flags().StringVar(&f.stdinName, "stdin-name", "standard-input.vent.toml", "name of the design read from standard input")
+	c.Flags().StringVar(&f.date, "date", "", "`day` of the review, YYYY-MM-DD; today when not given")
+	c.Flags().StringVar(&f.stdinName, "stdin-name", "standard-input.vent.toml", "`name` of the design read from standard input")
 }
 
 func (f *reviewFlags) colour(m machine) bool {

@@ -40,7 +40,16 @@ var errFound = errors.New("found")
 var errTold = errors.New("told")
 
 // run is the whole program but for the process around it.
-func run(args []string, m machine) int { return finish(commandFor(m, args), args, m) }
+func run(args []string, m machine) int {
+	out := &outlet{to: m.stdout}
+	m.stdout = out
+	code := finish(commandFor(m, args), args, m)
+	if err := out.failure(); code == clean && err != nil {
+		fmt.Fprintln(m.stderr, "ventlint: "+err.Error())
+		return couldNot
+	}
+	return code
+}
 
 // finish runs a command and tells what went wrong.
 func finish(root *cobra.Command, args []string, m machine) int {

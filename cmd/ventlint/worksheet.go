@@ -6,7 +6,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"github.com/ventlint/ventlint/checker"
-	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/reportfmt"
 )
 
@@ -21,7 +20,7 @@ reader can follow with a pocket calculator. A value that lacks an input names it
 		Args: cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error { return worksheet(m, args[0], format) },
 	}
-	c.Flags().StringVar(&format, "format", format, "text, json or markdown")
+	c.Flags().StringVar(&format, "format", format, "`form` of the worksheet: text, json or markdown")
 	return c
 }
 
@@ -39,30 +38,11 @@ func worksheet(m machine, path, format string) error {
 	if !known {
 		return fmt.Errorf("no format %q, expected text, json or markdown", format)
 	}
-	inputs, err := find([]string{path}, "standard-input.vent.toml")
+	in, d, err := oneDesign(m, path)
 	if err != nil {
 		return err
-	}
-	if len(inputs) != 1 {
-		return fmt.Errorf("%s: %d designs, expected one", path, len(inputs))
-	}
-	source, err := inputs[0].read(m.stdin)
-	if err != nil {
-		return err
-	}
-	d, problems := design.Load(inputs[0].name, source)
-	if len(problems) > 0 {
-		form, err := reportfmt.Named("lines")
-		if err != nil {
-			return err
-		}
-		batch := reportfmt.Batch{Failures: []reportfmt.Failure{{File: inputs[0].name, Problems: problems}}}
-		if err := reportfmt.Write(m.stderr, form, batch); err != nil {
-			return err
-		}
-		return errTold
 	}
 	return write(m, func(w writer) error {
-		return printed(m, w, checker.Work(inputs[0].name, d))
+		return printed(m, w, checker.Work(in.name, d))
 	})
 }

@@ -63,6 +63,27 @@ func Airways(d *design.Design, prefix string) []Drawing {
 	return all
 }
 
+// DuctTrees gives the duct trees of a design; those that cannot be drawn are empty
+// and say why.
+func DuctTrees(d *design.Design) []Drawing {
+	var all []Drawing
+	for i, a := range facts.Of(d).Airways() {
+		all = append(all, Ducts(d, a, fmt.Sprintf("ducts-%d", i+1))...)
+	}
+	return all
+}
+
+// Fans gives the fan charts of a design, those that can be drawn.
+func Fans(d *design.Design) []Drawing {
+	var all []Drawing
+	for i, a := range facts.Of(d).Airways() {
+		if fan := Fan(d, a, fmt.Sprintf("fan-%d", i+1)); fan.SVG != "" {
+			all = append(all, fan)
+		}
+	}
+	return all
+}
+
 // Bears tells whether anything is placed on a wall.
 func Bears(d *design.Design, w *design.Wall) bool {
 	return slices.ContainsFunc(things(d), func(t thing) bool { return t.wall() == w })
