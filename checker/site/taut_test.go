@@ -182,8 +182,8 @@ func TestAStringOverWallsOfDifferentHeights(t *testing.T) {
 	assert.True(t, m.Through)
 }
 
-// Around a corner and over the low wall beyond it: laid flat, the two walls and the
-// roof make the string the long side of a triangle of 5 m by 3 m.
+// Around a corner and over the low wall beyond it. Laid flat, the two walls and the roof
+// make the string the long side of a triangle, the first one of 5 m by 3 m.
 func TestAStringAroundACornerAndOverAWall(t *testing.T) {
 	walls := footprint([][2]float64{{0, 0}, {12, 0}, {12, 8}, {0, 8}}, 9, 3, 9, 9)
 	hood, vent := source("hood", on(walls[0], 11, 1)), source("vent", roof(11, 4, 3))
@@ -191,6 +191,9 @@ func TestAStringAroundACornerAndOverAWall(t *testing.T) {
 		assert.InDelta(t, math.Sqrt(34), float64(taut(t, walls, hood, vent).Length), 1e-6)
 		hood, vent = vent, hood
 	}
+	walls = footprint([][2]float64{{0, 0}, {12, 0}, {12, 8}, {0, 8}}, 9, 9, 9, 3)
+	bin, vent := source("bin", round(ground(3, -1, 0), 1)), source("vent", roof(1, 4, 3))
+	assert.InDelta(t, math.Hypot(math.Sqrt(10)-0.5+4, 3+1), float64(taut(t, walls, bin, vent).Length), 1e-6)
 }
 
 // What lies behind a parapet is lower than the tops of the walls.
