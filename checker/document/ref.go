@@ -128,7 +128,7 @@ func (n *node) path() string {
 
 // join adds a key to a path, in quotes where TOML needs them.
 func join(path, key string) string {
-	if key == "" || strings.Trim(key, bareCharacters) != "" {
+	if !allBare(key) {
 		key = fmt.Sprintf("%q", key)
 	}
 	if path == "" {
@@ -137,4 +137,12 @@ func join(path, key string) string {
 	return path + "." + key
 }
 
-const bareCharacters = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"
+// allBare tells whether a key can stand without quotes.
+func allBare(key string) bool {
+	for i := range len(key) {
+		if !isBare(key[i]) {
+			return false
+		}
+	}
+	return key != ""
+}
