@@ -1,10 +1,11 @@
 package checker
 
 import (
+	"sync"
+
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules"
-	"github.com/ventlint/ventlint/rules/expression"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
@@ -15,26 +16,50 @@ type Request struct {
 	Date            string // day of the review, YYYY-MM-DD
 	IgnoreVariances bool   // judge as if the design recorded none
 	Brief           bool   // results tell no inputs, and those that ask nothing no comparisons: for reports that show none
+	Beside          bool   // packs are asked beside each other, where nothing else keeps the processors busy
 }
 
 // Review asks every rule of the packs of a design. It always gives a report: a
 // pack that cannot be used is refused when it is loaded, a design when it is read.
 func Review(d *design.Design, q Request) *Report {
 	r := &Report{File: q.File, Design: d, Units: systemOf(d), Date: q.Date}
-	w := &reviewing{report: r, telling: q.telling(), facts: facts.Of(d), things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
-	for _, pack := range outermost(q.Packs) {
+	packs := outermost(q.Packs)
+	reviews := make([]*reviewing, len(packs))
+	for i, pack := range packs {
 		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
-		for _, rule := range pack.Rules {
-			w.ask(pack, rule)
-		}
+		reviews[i] = newReviewing(r, pack, q.telling(), len(packs))
 	}
-	r.Results = w.ordered()
-	r.Figures = figures(w.facts, r.Units)
-	r.Assumptions = assumptions(w.facts, r.Results)
+	askAll(reviews, q.Beside)
+	for _, w := range reviews {
+		r.Unreached += w.unreached
+	}
+	r.Results = ordered(reviews)
+	about := facts.Of(d)
+	if len(reviews) > 0 {
+		about = reviews[0].facts
+	}
+	r.Figures = figures(about, r.Units)
+	r.Assumptions = assumptions(about, r.Results)
 	if !q.IgnoreVariances {
 		r.accept(d.Variances)
 	}
 	return r
+}
+
+// askAll asks packs one after the other, or beside each other. What comes of one does
+// not depend on the others.
+func askAll(reviews []*reviewing, beside bool) {
+	if !beside {
+		for _, w := range reviews {
+			w.all()
+		}
+		return
+	}
+	var wait sync.WaitGroup
+	for _, w := range reviews {
+		wait.Go(w.all)
+	}
+	wait.Wait()
 }
 
 func (q Request) telling() rules.Telling {

@@ -166,3 +166,19 @@ func TestGiantSites(t *testing.T) {
 	assert.Greater(t, all, 150_000)
 	assert.Less(t, listed, 10_000)
 }
+
+// Packs that are asked beside each other give the report that they give one after the
+// other, whatever they find.
+func TestPacksBesideEachOther(t *testing.T) {
+	for _, name := range []string{"ok/alder-court", "faults/alder-court-faults", "concept/early-idea"} {
+		d := loaded(t, shipped(t, name+".vent.toml"))
+		for _, brief := range []bool{true, false} {
+			q := checker.Request{File: name, Packs: packs(t, "irc-2021", "practice", "ashrae-62-2-2019"), Date: today, Brief: brief}
+			want := checker.Review(d, q)
+			q.Beside = true
+			for range 3 {
+				assert.Equal(t, want, checker.Review(d, q))
+			}
+		}
+	}
+}

@@ -11,16 +11,26 @@ import (
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// reviewing is a review under way. What many of its results say of one thing or
-// key is worked out once.
+// reviewing is the review under one pack. What many of its results say of one thing
+// or key is worked out once.
 type reviewing struct {
-	report  *Report
-	telling rules.Telling
-	facts   *facts.Facts
-	asked   []asked
-	results shelf
-	things  map[any]Subject
-	keys    map[expression.Read]*keyRead
+	report    *Report // for what it is about
+	pack      *rules.Effective
+	telling   rules.Telling
+	facts     *facts.Facts
+	asked     []asked
+	results   shelf
+	unreached int
+	things    map[any]Subject
+	keys      map[expression.Read]*keyRead
+}
+
+// newReviewing prepares the review under one of some packs, which share what may be
+// spent on a design.
+func newReviewing(r *Report, pack *rules.Effective, telling rules.Telling, packs int) *reviewing {
+	f := facts.Of(r.Design)
+	f.Packs = packs
+	return &reviewing{report: r, pack: pack, telling: telling, facts: f, things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 }
 
 // asked is a rule and how many results there are with its own.
@@ -36,17 +46,24 @@ type keyRead struct {
 	in    *Result // that lists it last
 }
 
+// all asks every rule of the pack.
+func (w *reviewing) all() {
+	for _, rule := range w.pack.Rules {
+		w.ask(rule)
+	}
+}
+
 // ask asks one rule.
-func (w *reviewing) ask(pack *rules.Effective, rule *rules.Compiled) {
+func (w *reviewing) ask(rule *rules.Compiled) {
 	units := rule.Rule.Topic.System(w.report.Units)
-	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(pack, rule, units), measures: len(rule.Distances()) > 0}
+	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(w.pack, rule, units), measures: len(rule.Distances()) > 0}
 	alike.Advice = advice(rule, alike.Limits)
 	rule.AskEach(w.facts, w.telling, func(j rules.Judgement) {
 		r := w.results.add()
 		*r = alike
 		w.fill(r, rule, j)
 		if j.Cut {
-			w.report.Unreached++
+			w.unreached++
 		}
 	})
 	w.asked = append(w.asked, asked{rule, w.results.count})
@@ -139,45 +156,54 @@ func (w *reviewing) anchor(r *Result) (document.Position, string) {
 	return dwelling.Position(), dwelling.Pointer()
 }
 
-// ordered gives the results in the order of the file, then by rule: the same for
-// every run.
-func (w *reviewing) ordered() []Result {
-	ranks := w.ranks()
-	places := make([]place, 0, w.results.count)
-	for i, a := range w.asked {
-		for len(places) < a.upTo {
-			k := len(places)
-			places = append(places, place{w.results.at(k).Position, ranks[i], k})
+// ordered gives the results under all packs in the order of the file, then by rule:
+// the same for every run.
+func ordered(reviews []*reviewing) []Result {
+	ranks := ranksOf(reviews)
+	var places []place
+	for i, w := range reviews {
+		from := 0
+		for k, a := range w.asked {
+			for ; from < a.upTo; from++ {
+				r := w.results.at(from)
+				places = append(places, place{r.Position, ranks[i][k], from, r})
+			}
 		}
 	}
 	slices.SortFunc(places, func(a, b place) int {
-		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rank, b.rank), cmp.Compare(a.result, b.result))
+		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rank, b.rank), cmp.Compare(a.turn, b.turn))
 	})
 	list := make([]Result, len(places))
 	for i, p := range places {
-		list[i] = *w.results.at(p.result)
+		list[i] = *p.result
 	}
 	return list
 }
 
-// place is where a result belongs: its position in the file, and the rank of its rule.
+// place is where a result belongs: its position in the file, the rank of its rule, and
+// its turn among the results of the pack.
 type place struct {
-	at           document.Position
-	rank, result int
+	at         document.Position
+	rank, turn int
+	result     *Result
 }
 
-// ranks gives each rule that was asked its rank by pack and id.
-func (w *reviewing) ranks() []int {
-	order := make([]int, len(w.asked))
-	for i := range order {
-		order[i] = i
+// ranksOf gives each rule that was asked under each pack its rank by pack and id.
+func ranksOf(reviews []*reviewing) [][]int {
+	var order [][2]int
+	ranks := make([][]int, len(reviews))
+	for i, w := range reviews {
+		ranks[i] = make([]int, len(w.asked))
+		for k := range w.asked {
+			order = append(order, [2]int{i, k})
+		}
 	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		return cmp.Or(cmp.Compare(w.asked[a].rule.Pack, w.asked[b].rule.Pack), cmp.Compare(w.asked[a].rule.ID, w.asked[b].rule.ID))
+	rule := func(at [2]int) *rules.Compiled { return reviews[at[0]].asked[at[1]].rule }
+	slices.SortStableFunc(order, func(a, b [2]int) int {
+		return cmp.Or(cmp.Compare(rule(a).Pack, rule(b).Pack), cmp.Compare(rule(a).ID, rule(b).ID))
 	})
-	ranks := make([]int, len(order))
-	for rank, i := range order {
-		ranks[i] = rank
+	for rank, at := range order {
+		ranks[at[0]][at[1]] = rank
 	}
 	return ranks
 }

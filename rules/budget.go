@@ -16,13 +16,13 @@ const (
 // mostWork bounds all rules on one design together, so that neither a hostile design
 // nor a hostile pack takes all time and memory. A site of 200 openings and 500
 // sources under two packs fits in, and takes as much as 200 whole houses.
-const mostWork = 15_000_000
+const mostWork = 20_000_000
 
 // What is counted as work, as it takes time and memory: a judgement, what is told
 // of a problem, and a step.
 const (
 	judgementWork = 40
-	problemWork   = 2_400
+	problemWork   = 3_200
 	stepWork      = 3
 )
 
@@ -40,7 +40,7 @@ type budget struct {
 	problems int // of them
 }
 
-func budgetOf(f *facts.Facts) budget { return budget{left: mostWork - f.Work} }
+func budgetOf(f *facts.Facts) budget { return budget{left: mostWork/f.Packs - f.Work} }
 
 // steps are those that the scope of the rule may take.
 func (b *budget) steps() int { return max(1, min(mostSteps, b.left/stepWork)) }

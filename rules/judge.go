@@ -234,7 +234,7 @@ func (r *run) reasons(c *expression.Condition, truth expression.Explanation, dep
 // outcomes do not depend on what is told, but from a pool; what that does not reach
 // for is left out.
 func (r *run) apart(pool *int, most int, evaluate func()) {
-	if left := most - *pool; left > 0 {
+	if left := most/r.facts.Packs - *pool; left > 0 {
 		*pool += r.scope.Apart(left, evaluate)
 	}
 }

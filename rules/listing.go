@@ -23,7 +23,7 @@ func (r *run) listed(o Outcome) bool {
 	if o == NotApplicable {
 		kind = 1
 	}
-	if r.told[kind] == mostAlike || r.facts.Told.Listed == mostListed {
+	if r.told[kind] == mostAlike || r.facts.Told.Listed >= mostListed/r.facts.Packs {
 		r.others[kind]++
 		return false
 	}

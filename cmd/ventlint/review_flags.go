@@ -30,6 +30,7 @@ type reviewFlags struct {
 
 	ignoreVariances bool
 	brief           bool // no report shows what passes rest on
+	alone           bool // one design is all that there is
 
 	configuration configFlags
 	file          *config.Config // nil: none

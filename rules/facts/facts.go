@@ -16,6 +16,7 @@ type Facts struct {
 	Site   *site.Site
 	Work   int               // that judging the design has taken so far, as the judge counts it
 	Told   Told              // what reasons have taken beside
+	Packs  int               // that judge the design, each with facts of its own, and share what may be spent
 	Scope  *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
 
 	listing bool // lines list their inputs, for a worksheet; rules ask for values alone
@@ -36,7 +37,7 @@ type Told struct{ Problems, Rest, Listed int }
 // Of prepares the facts of a design.
 func Of(d *design.Design) *Facts {
 	f := &Facts{
-		Design: d, Site: site.New(d),
+		Design: d, Site: site.New(d), Packs: 1,
 		kinds:    map[design.OpeningKind][]*design.Opening{},
 		labels:   map[any]string{},
 		reads:    map[design.Placed][]expression.Read{},
