@@ -3,6 +3,7 @@ package reportfmt
 import (
 	"bytes"
 	"io"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/checker/document"
@@ -35,8 +36,11 @@ type jsonWriter struct {
 	text     bytes.Buffer // of the next one
 }
 
-// jsonReports is where the reports stand.
-var jsonReports = list{key: "reports", indent: "  "}
+// jsonReports and jsonResults are where the reports stand, and the results of each.
+var (
+	jsonReports = list{key: "reports", indent: "  "}
+	jsonResults = list{key: "results", indent: "      "}
+)
 
 func (w *jsonWriter) report(r *reviewed) error {
 	w.text.Reset()
@@ -53,6 +57,35 @@ func (w *jsonWriter) report(r *reviewed) error {
 	if err := writeElements(&w.text, jsonReports.indent, []*checker.Report{r.Report}, r.changes.jsonReport); err != nil {
 		return err
 	}
+	if len(r.Results) > 0 {
+		return w.results(r)
+	}
+	_, err := w.text.WriteTo(w.to)
+	return err
+}
+
+// resultsAtOnce is how many results are made before they are written: a giant site has
+// very many.
+const resultsAtOnce = 100
+
+// results writes a report whose text is there but for the results.
+func (w *jsonWriter) results(r *reviewed) error {
+	before, after := jsonResults.cut(bytes.Clone(w.text.Bytes()))
+	w.text.Reset()
+	w.text.Write(before)
+	lead := "[\n"
+	for some := range slices.Chunk(pointers(r.Results), resultsAtOnce) {
+		w.text.WriteString(lead)
+		if err := writeElements(&w.text, jsonResults.indent, some, r.changes.jsonResult); err != nil {
+			return err
+		}
+		if _, err := w.text.WriteTo(w.to); err != nil {
+			return err
+		}
+		lead = ",\n"
+	}
+	w.text.WriteString("\n" + jsonResults.indent + "]")
+	w.text.Write(after)
 	_, err := w.text.WriteTo(w.to)
 	return err
 }
@@ -98,7 +131,7 @@ func (c *changes) jsonReport(r *checker.Report) jsonReport {
 		Date:        r.Date,
 		Packs:       each(r.Packs, func(p checker.PackUsed) jsonPack { return jsonPack(p) }),
 		Counts:      jsonCountsOf(r),
-		Results:     each(pointers(r.Results), c.jsonResult),
+		Results:     []jsonResult{}, // written apart
 		Figures:     each(r.Figures, func(f checker.Figure) jsonFigure { return jsonFigure(f) }),
 		Assumptions: each(r.Assumptions, func(a checker.Assumption) jsonAssumption { return jsonAssumption(a) }),
 		Remarks: each(r.Remarks, func(m checker.Remark) jsonRemark {
