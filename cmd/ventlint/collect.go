@@ -1,19 +1,16 @@
 package main
 
 import (
-	"math"
 	"os"
 	"runtime/debug"
 )
 
 // When memory is collected: percent of what is in use that may pile up, and bytes
 // in all from which on it is collected at once. Most runs are over before that, and
-// keep most of what they make; reports of many designs take what they take.
+// those of many designs keep little.
 const (
-	seldom  = 400
-	spare   = 96 << 20
-	usually = 100
-	noEnd   = math.MaxInt64
+	seldom = 400
+	spare  = 96 << 20
 )
 
 // collect sets when memory is collected, where the environment does not.

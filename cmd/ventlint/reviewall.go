@@ -13,15 +13,9 @@ type outcome struct {
 	failure *reportfmt.Failure
 }
 
-// few is how many reports take little memory.
-const few = 8
-
 // reviewAll reviews the inputs in parallel and hands over what became of them in
 // their order.
 func reviewAll(m machine, inputs []input, packs *packShelf, f reviewFlags, take func(outcome) error) error {
-	if len(inputs) > few {
-		collect(usually, noEnd)
-	}
 	progress := newProgress(m, len(inputs))
 	defer progress.end()
 	return inOrder(inputs, func(in input) outcome {
