@@ -100,3 +100,31 @@ basis = [{ document = "an invented text", read = "practice" }]
 	assert.Equal(t, 50, strings.Count(found[0].Message, "sealed"))
 	assert.Contains(t, found[0].Message, ", duct.d49.sealed, and 30 more")
 }
+
+// Where reasons take too much, outcomes stay what they are, and a failure still says
+// that it is one.
+func TestReasonsAreBounded(t *testing.T) {
+	source, err := os.ReadFile(filepath.Join("..", "testdata", "designs", "faults", "alder-court-faults.vent.toml"))
+	require.NoError(t, err)
+	d, problems := design.Load("house.vent.toml", source)
+	require.Empty(t, problems)
+	pack, err := NewLibrary(nil).Pack("irc-2021")
+	require.NoError(t, err)
+	all, few := facts.Of(d), facts.Of(d)
+	few.Told = facts.Told{Problems: mostProblems, Rest: mostRest}
+	failing := 0
+	for _, r := range pack.Rules {
+		full, bare := r.Ask(all), r.Ask(few)
+		require.Len(t, bare, len(full))
+		for i := range full {
+			assert.Equal(t, full[i].Outcome, bare[i].Outcome)
+			assert.Empty(t, bare[i].Require.Parts)
+			if bare[i].Outcome == Fail {
+				failing++
+				assert.Contains(t, bare[i].Message, "too much to tell")
+			}
+		}
+	}
+	assert.Positive(t, failing)
+	assert.Equal(t, all.Work, few.Work)
+}

@@ -137,6 +137,9 @@ func (r *run) word(j *Judgement) {
 		return
 	}
 	clear := j.Require.Truth == expression.False && j.When.Truth == expression.True
+	if clear {
+		j.Message = "does not hold; the design holds too much to tell the figures of all that does not" // unless there is more to say
+	}
 	r.apart(&r.facts.Told.Problems, mostProblems, func() {
 		if clear {
 			j.Message = r.rule.says.Text(r.scope, r.units)
