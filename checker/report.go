@@ -25,7 +25,7 @@ type Report struct {
 // PackUsed names a pack of the review.
 type PackUsed struct {
 	ID, Title, Edition string
-	Digest             string // sha256 of the pack file and those it extends
+	Digest             string // sha256 of the pack file and those it extends; empty in a brief review
 }
 
 // Result is one rule for one subject.

@@ -15,7 +15,7 @@ type Request struct {
 	Packs           []*rules.Effective
 	Date            string // day of the review, YYYY-MM-DD
 	IgnoreVariances bool   // judge as if the design recorded none
-	Brief           bool   // results tell no inputs, and those that ask nothing no comparisons: for reports that show none
+	Brief           bool   // packs tell no digests, results no inputs, and those that ask nothing no comparisons or limits: for reports that show none
 	Beside          bool   // packs are asked beside each other, where nothing else keeps the processors busy
 }
 
@@ -26,7 +26,7 @@ func Review(d *design.Design, q Request) *Report {
 	packs := outermost(q.Packs)
 	reviews := make([]*reviewing, len(packs))
 	for i, pack := range packs {
-		r.Packs = append(r.Packs, PackUsed{pack.Head.ID, pack.Head.Title, pack.Head.Edition, pack.Digest()})
+		r.Packs = append(r.Packs, q.used(pack))
 		reviews[i] = newReviewing(r, pack, q.telling(), len(packs))
 	}
 	askAll(reviews, q.Beside)
@@ -35,8 +35,8 @@ func Review(d *design.Design, q Request) *Report {
 	}
 	r.Results = ordered(reviews)
 	about := facts.Of(d)
-	if len(reviews) > 0 {
-		about = reviews[0].facts
+	if last := len(reviews) - 1; last >= 0 {
+		about = reviews[last].facts // has worked out most of it
 	}
 	r.Figures = figures(about, r.Units)
 	r.Assumptions = assumptions(about, r.Results)
@@ -60,6 +60,14 @@ func askAll(reviews []*reviewing, beside bool) {
 		wait.Go(w.all)
 	}
 	wait.Wait()
+}
+
+func (q Request) used(pack *rules.Effective) PackUsed {
+	u := PackUsed{ID: pack.Head.ID, Title: pack.Head.Title, Edition: pack.Head.Edition}
+	if !q.Brief {
+		u.Digest = pack.Digest()
+	}
+	return u
 }
 
 func (q Request) telling() rules.Telling {

@@ -3,6 +3,7 @@ package checker
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -55,12 +56,19 @@ func (w *reviewing) all() {
 
 // ask asks one rule.
 func (w *reviewing) ask(rule *rules.Compiled) {
-	units := rule.Rule.Topic.System(w.report.Units)
-	alike := Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits(w.pack, rule, units), measures: len(rule.Distances()) > 0}
-	alike.Advice = advice(rule, alike.Limits)
+	bare := Result{Rule: &rule.Rule, Pack: rule.Pack, measures: len(rule.Distances()) > 0}
+	advised := sync.OnceValue(func() Result {
+		full := bare
+		full.Limits = limits(w.pack, rule, rule.Rule.Topic.System(w.report.Units))
+		full.Advice = advice(rule, full.Limits)
+		return full
+	})
 	rule.AskEach(w.facts, w.telling, func(j rules.Judgement) {
 		r := w.results.add()
-		*r = alike
+		*r = bare
+		if w.telling == rules.Everything || j.Outcome.Problem() {
+			*r = advised()
+		}
 		w.fill(r, rule, j)
 		if j.Cut {
 			w.unreached++

@@ -76,7 +76,7 @@ func (r *run) add(j Judgement) {
 		}
 	}
 	r.judged++
-	if j.Outcome.problem() {
+	if j.Outcome.Problem() {
 		r.problems++
 	} else if !r.listed(j.Outcome) {
 		return

@@ -34,5 +34,5 @@ func (o Outcome) Worse(than Outcome) bool {
 	return false
 }
 
-// problem tells whether an outcome asks something of somebody.
-func (o Outcome) problem() bool { return o == Fail || o == Open || o == Review }
+// Problem tells whether an outcome asks something of somebody.
+func (o Outcome) Problem() bool { return o == Fail || o == Open || o == Review }

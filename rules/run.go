@@ -133,7 +133,7 @@ func (r *run) apart(pool *int, most int, evaluate func()) {
 
 // word says what was found and what to do about it, where somebody asks.
 func (r *run) word(j *Judgement) {
-	if !j.Outcome.problem() || r.telling >= Margins {
+	if !j.Outcome.Problem() || r.telling >= Margins {
 		return
 	}
 	clear := j.Require.Truth == expression.False && j.When.Truth == expression.True
