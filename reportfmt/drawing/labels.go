@@ -64,7 +64,9 @@ func (l *labels) keep(b box) {
 		l.cells = map[cell][]int{}
 	}
 	for c := range cellsOf(b) {
-		l.cells[c] = append(l.cells[c], len(l.taken))
+		if in := l.cells[c]; len(in) < mostInCell {
+			l.cells[c] = append(in, len(l.taken))
+		}
 	}
 	l.taken = append(l.taken, b)
 }
@@ -146,8 +148,9 @@ func area(b box) float64 { return (b.x1 - b.x0) * (b.y1 - b.y0) }
 type cell struct{ column, row int }
 
 const (
-	cellSide  = 32 // pixels
-	lastCells = 64 // of a row or column
+	cellSide   = 32  // pixels
+	lastCells  = 64  // of a row or column
+	mostInCell = 100 // where more lies, there is no room anyway
 )
 
 // cellsOf are the cells that a box touches.
