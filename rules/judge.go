@@ -71,6 +71,7 @@ func (c *Compiled) AskEach(f *facts.Facts, t Telling, take func(Judgement)) {
 	r.scope.Refuel(r.steps())
 	r.over(0)
 	f.Work += r.work()
+	f.Problems += r.problems
 	r.rest()
 	switch {
 	case r.cut != "":

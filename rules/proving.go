@@ -1,5 +1,7 @@
 package rules
 
+import "github.com/ventlint/ventlint/rules/facts"
+
 // Proving is the proof of a pack, rule by rule, within one pool of work: neither a
 // hostile pack nor one that grew too large takes all time.
 type Proving struct {
@@ -44,10 +46,13 @@ func (r *SampleRun) work() int {
 	case r.facts == nil:
 		return 0
 	case r.Passed():
-		return r.facts.Work
+		return deciding(r.facts)
 	}
-	return 2*r.facts.Work + stepWork*(r.facts.Told.Problems+r.facts.Told.Rest)
+	return 2*deciding(r.facts) + stepWork*(r.facts.Told.Problems+r.facts.Told.Rest)
 }
+
+// deciding is the work that went into outcomes: a proof tells no problem.
+func deciding(f *facts.Facts) int { return f.Work - problemWork*f.Problems }
 
 // mutate tries the changes of a rule, as long as there is work left.
 func (v *Proving) mutate(p *Proof) {
@@ -87,9 +92,9 @@ func (v *Proving) noticed(changed *Compiled, runs []SampleRun) bool {
 		if v.left <= 0 {
 			break
 		}
-		run.facts.Work = 0 // each asks as if alone
+		run.facts.Work, run.facts.Problems = 0, 0 // each asks as if alone
 		got := changed.worst(run.facts)
-		v.left -= run.facts.Work
+		v.left -= deciding(run.facts)
 		if got != run.Got {
 			return true
 		}

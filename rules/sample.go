@@ -62,7 +62,7 @@ func (e *Effective) try(rule *Compiled, s Sample) SampleRun {
 
 // tell adds the judgements.
 func (r *SampleRun) tell(rule *Compiled) {
-	r.facts.Work = 0 // it is the same question once more
+	r.facts.Work, r.facts.Problems = 0, 0 // it is the same question once more
 	r.Judgements = rule.Ask(r.facts)
 }
 

@@ -12,12 +12,13 @@ import (
 // Facts is one design with its computed values, each worked out once. It is for
 // one goroutine.
 type Facts struct {
-	Design *design.Design
-	Site   *site.Site
-	Work   int               // that judging the design has taken so far, as the judge counts it
-	Told   Told              // what reasons have taken beside
-	Packs  int               // that judge the design, each with facts of its own, and share what may be spent
-	Scope  *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
+	Design   *design.Design
+	Site     *site.Site
+	Work     int               // that judging the design has taken so far, as the judge counts it
+	Told     Told              // what reasons have taken beside
+	Problems int               // among the judgements so far
+	Packs    int               // that judge the design, each with facts of its own, and share what may be spent
+	Scope    *expression.Scope // of all expressions about the design; whoever evaluates sets its steps
 
 	listing bool // lines list their inputs, for a worksheet; rules ask for values alone
 
