@@ -135,7 +135,7 @@ func (c Counts) Decided() int {
 // Problem tells whether a result asks something of the designer: it failed, an
 // input is missing, or a person must judge, and no variance accepts it.
 func (r *Result) Problem() bool {
-	return r.Variance == nil && (r.Outcome == rules.Fail || r.Outcome == rules.Open || r.Outcome == rules.Review)
+	return r.Variance == nil && r.Outcome.Problem()
 }
 
 // Blocks tells whether a result weighs at least as much as the given level.

@@ -17,7 +17,7 @@ func level(rule *rules.Compiled, o rules.Outcome) rules.Level {
 	switch {
 	case o == rules.Open && rule.OpenLevel != "":
 		return rule.OpenLevel
-	case o == rules.Fail || o == rules.Open || o == rules.Review:
+	case o.Problem():
 		return rule.Level
 	}
 	return ""

@@ -34,16 +34,22 @@ func Review(d *design.Design, q Request) *Report {
 		r.Unreached += w.unreached
 	}
 	r.Results = ordered(reviews)
-	about := facts.Of(d)
-	if last := len(reviews) - 1; last >= 0 {
-		about = reviews[last].facts // has worked out most of it
-	}
+	about := aboutAll(d, reviews)
 	r.Figures = figures(about, r.Units)
 	r.Assumptions = assumptions(about, r.Results)
 	if !q.IgnoreVariances {
 		r.accept(d.Variances)
 	}
 	return r
+}
+
+// aboutAll are facts for what is told of the design as a whole: those of the last pack,
+// which have worked out most of it.
+func aboutAll(d *design.Design, reviews []*reviewing) *facts.Facts {
+	if len(reviews) == 0 {
+		return facts.Of(d)
+	}
+	return reviews[len(reviews)-1].facts
 }
 
 // askAll asks packs one after the other, or beside each other. What comes of one does

@@ -14,14 +14,14 @@ import (
 
 // atCorner is an invented house with an intake and an exhaust on both sides of a
 // corner: 4 ft and 7 ft from it, 2 ft apart in height.
-const atCorner = `
+var atCorner = `
 format = 1
 [project]
 name = "House at a corner (invented)"
 stage = "permit"
 units = "IP"
 [dwelling]
-` + designtest.FourWalls + `[[opening]]
+` + designtest.FourWalls("30 ft", "20 ft", "18 ft") + `[[opening]]
 id = "fresh"
 kind = "intake"
 wall = "south"

@@ -47,7 +47,7 @@ func identityOf(file string, r *checker.Result) identity {
 
 // problem tells whether a result asked something of the designer.
 func (i identity) problem() bool {
-	return !i.Accepted && (i.Outcome == rules.Fail || i.Outcome == rules.Open || i.Outcome == rules.Review)
+	return !i.Accepted && i.Outcome.Problem()
 }
 
 // fileKey is a file's name as every format writes it, without "./".

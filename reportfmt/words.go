@@ -171,7 +171,7 @@ func shownLevel(r *checker.Result) rules.Level {
 
 // asks tells whether an outcome asks something of the designer, accepted or not.
 func asks(r *checker.Result) bool {
-	return r.Outcome == rules.Fail || r.Outcome == rules.Open || r.Outcome == rules.Review
+	return r.Outcome.Problem()
 }
 
 // subjects lists the labels of what a rule was asked of.

@@ -34,5 +34,6 @@ func (o Outcome) Worse(than Outcome) bool {
 	return false
 }
 
-// Problem tells whether an outcome asks something of somebody.
+// Problem tells whether an outcome asks something of somebody: it failed, an input is
+// missing, or a person must judge.
 func (o Outcome) Problem() bool { return o == Fail || o == Open || o == Review }

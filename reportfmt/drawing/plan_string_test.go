@@ -8,38 +8,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"github.com/ventlint/ventlint/checker"
+	"github.com/ventlint/ventlint/checker/design/designtest"
 	"github.com/ventlint/ventlint/checker/site"
 	"github.com/ventlint/ventlint/rules"
 )
 
 // atCorner has its intake and its exhaust around the corner of 8 m, 0 m, both at
 // one height: sides of 1.9 m and 2.4 m, so that the straight line has 3.061 m.
-const atCorner = project + `
-[[wall]]
-id = "south"
-from = ["0 m", "0 m"]
-to = ["8 m", "0 m"]
-grade = "0 m"
-height = "5 m"
-[[wall]]
-id = "east"
-from = ["8 m", "0 m"]
-to = ["8 m", "6 m"]
-grade = "0 m"
-height = "5 m"
-[[wall]]
-id = "north"
-from = ["8 m", "6 m"]
-to = ["0 m", "6 m"]
-grade = "0 m"
-height = "5 m"
-[[wall]]
-id = "west"
-from = ["0 m", "6 m"]
-to = ["0 m", "0 m"]
-grade = "0 m"
-height = "5 m"
-[[opening]]
+var atCorner = project + designtest.FourWalls("8 m", "6 m", "5 m") + `[[opening]]
 id = "fresh"
 kind = "intake"
 wall = "south"

@@ -14,14 +14,14 @@ import (
 
 // corner is an invented house with a hood on each side of a corner, 6 ft from it to
 // the edge.
-const corner = `
+var corner = `
 format = 1
 [project]
 name = "corner"
 stage = "permit"
 units = "IP"
 [dwelling]
-` + designtest.FourWalls + `[[opening]]
+` + designtest.FourWalls("30 ft", "20 ft", "18 ft") + `[[opening]]
 id = "fresh"
 kind = "intake"
 wall = "south"

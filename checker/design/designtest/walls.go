@@ -1,30 +1,18 @@
 package designtest
 
-// FourWalls is the footprint of an invented house, 30 ft by 20 ft with its south-west
-// corner at the origin, on level ground: walls of 18 ft by the names south, east, north
-// and west.
-const FourWalls = `[[wall]]
-id = "south"
-from = ["0 ft", "0 ft"]
-to = ["30 ft", "0 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "east"
-from = ["30 ft", "0 ft"]
-to = ["30 ft", "20 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "north"
-from = ["30 ft", "20 ft"]
-to = ["0 ft", "20 ft"]
-grade = "0 ft"
-height = "18 ft"
-[[wall]]
-id = "west"
-from = ["0 ft", "20 ft"]
-to = ["0 ft", "0 ft"]
-grade = "0 ft"
-height = "18 ft"
-`
+import "fmt"
+
+// FourWalls is the footprint of an invented house with its south-west corner at the
+// origin, on level ground: walls by the names south, east, north and west. Width, depth
+// and height are lengths as a design gives them, such as "30 ft".
+func FourWalls(width, depth, height string) string {
+	const none = "0 ft"
+	corners := [][2]string{{none, none}, {width, none}, {width, depth}, {none, depth}, {none, none}}
+	text := ""
+	for i, name := range []string{"south", "east", "north", "west"} {
+		from, to := corners[i], corners[i+1]
+		text += fmt.Sprintf("[[wall]]\nid = %q\nfrom = [%q, %q]\nto = [%q, %q]\ngrade = %q\nheight = %q\n",
+			name, from[0], from[1], to[0], to[1], none, height)
+	}
+	return text
+}
