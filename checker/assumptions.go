@@ -2,17 +2,16 @@ package checker
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/design"
+	"github.com/ventlint/ventlint/rules"
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
 // assumptions lists what the review took for want of a figure: a source that the
-// design calls a point has no size.
-func assumptions(f *facts.Facts, results []Result) []Assumption {
-	if !measured(results) {
-		return nil
-	}
+// design calls a point has no size, where any rule measures.
+func assumptions(f *facts.Facts, packs []*rules.Effective) []Assumption {
 	var list []Assumption
 	for _, s := range f.Design.Sources {
 		if f.Site.PointOnly(s) {
@@ -22,14 +21,13 @@ func assumptions(f *facts.Facts, results []Result) []Assumption {
 			})
 		}
 	}
+	if len(list) == 0 || !slices.ContainsFunc(packs, measuring) {
+		return nil
+	}
 	return list
 }
 
-func measured(results []Result) bool {
-	for i := range results {
-		if results[i].measures {
-			return true
-		}
-	}
-	return false
+// measuring tells whether a rule of a pack measures distances.
+func measuring(pack *rules.Effective) bool {
+	return slices.ContainsFunc(pack.Rules, func(r *rules.Compiled) bool { return len(r.Distances()) > 0 })
 }

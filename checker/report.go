@@ -1,6 +1,8 @@
 package checker
 
 import (
+	"maps"
+
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/checker/quantity"
@@ -16,7 +18,8 @@ type Report struct {
 	Date        string // the day of the review, YYYY-MM-DD
 	Packs       []PackUsed
 	Results     []Result
-	Figures     []Figure // computed, for the reader; the worksheet has them all
+	Unlisted    map[rules.Outcome]int // results that a brief review only counts; nil without any
+	Figures     []Figure              // computed, for the reader; the worksheet has them all
 	Assumptions []Assumption
 	Remarks     []Remark
 	Unreached   int // rules that were not asked of all their subjects: they, or the design, ask too much
@@ -48,8 +51,6 @@ type Result struct {
 	Inputs      []Input // keys of the design that decided the outcome, in file order
 	Limits      []Limit // that the rule compares with
 	Variance    *design.Variance
-
-	measures bool // the rule measures distances
 }
 
 // Limit is a named figure of a pack, printed in the design's units.
@@ -112,6 +113,7 @@ type Counts struct {
 // Count counts the results of a report.
 func (r *Report) Count() Counts {
 	c := Counts{Of: map[rules.Outcome]int{}}
+	maps.Copy(c.Of, r.Unlisted)
 	for i := range r.Results {
 		result := &r.Results[i]
 		switch {
@@ -124,6 +126,16 @@ func (r *Report) Count() Counts {
 		}
 	}
 	return c
+}
+
+// count adds results that are not listed.
+func (r *Report) count(outcomes map[rules.Outcome]int) {
+	for o, n := range outcomes {
+		if r.Unlisted == nil {
+			r.Unlisted = map[rules.Outcome]int{}
+		}
+		r.Unlisted[o] += n
+	}
 }
 
 // Decided is how many rules had something to say about the design; 0 means that

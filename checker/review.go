@@ -15,7 +15,7 @@ type Request struct {
 	Packs           []*rules.Effective
 	Date            string // day of the review, YYYY-MM-DD
 	IgnoreVariances bool   // judge as if the design recorded none
-	Brief           bool   // packs tell no digests, results no inputs, and those that ask nothing no comparisons or limits: for reports that show none
+	Brief           bool   // packs tell no digests, results no inputs, and what asks nothing of anybody is counted, not listed, unless it rests on a stated distance: for reports that show none of that
 	Beside          bool   // packs are asked beside each other, where nothing else keeps the processors busy
 }
 
@@ -32,13 +32,14 @@ func Review(d *design.Design, q Request) *Report {
 	askAll(reviews, q.Beside)
 	for _, w := range reviews {
 		r.Unreached += w.unreached
+		r.count(w.counted)
 	}
 	r.Results = ordered(reviews)
 	about := aboutAll(d, reviews)
 	r.Figures = figures(about, r.Units)
-	r.Assumptions = assumptions(about, r.Results)
+	r.Assumptions = assumptions(about, packs)
 	if !q.IgnoreVariances {
-		r.accept(d.Variances)
+		r.accept(d.Variances, packs)
 	}
 	return r
 }

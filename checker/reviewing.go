@@ -3,7 +3,6 @@ package checker
 import (
 	"cmp"
 	"slices"
-	"sync"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
@@ -19,8 +18,8 @@ type reviewing struct {
 	pack      *rules.Effective
 	telling   rules.Telling
 	facts     *facts.Facts
-	asked     []asked
 	results   shelf
+	counted   map[rules.Outcome]int // results that are not listed
 	unreached int
 	things    map[any]Subject
 	keys      map[expression.Read]*keyRead
@@ -31,13 +30,7 @@ type reviewing struct {
 func newReviewing(r *Report, pack *rules.Effective, telling rules.Telling, packs int) *reviewing {
 	f := facts.Of(r.Design)
 	f.Packs = packs
-	return &reviewing{report: r, pack: pack, telling: telling, facts: f, things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
-}
-
-// asked is a rule and how many results there are with its own.
-type asked struct {
-	rule *rules.Compiled
-	upTo int
+	return &reviewing{report: r, pack: pack, telling: telling, facts: f, counted: map[rules.Outcome]int{}, things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 }
 
 // keyRead is a key that rules read.
@@ -56,25 +49,30 @@ func (w *reviewing) all() {
 
 // ask asks one rule.
 func (w *reviewing) ask(rule *rules.Compiled) {
-	bare := Result{Rule: &rule.Rule, Pack: rule.Pack, measures: len(rule.Distances()) > 0}
-	advised := sync.OnceValue(func() Result {
-		full := bare
-		full.Limits = limits(w.pack, rule, rule.Rule.Topic.System(w.report.Units))
-		full.Advice = advice(rule, full.Limits)
-		return full
-	})
+	var advised *Result
 	rule.AskEach(w.facts, w.telling, func(j rules.Judgement) {
-		r := w.results.add()
-		*r = bare
-		if w.telling == rules.Everything || j.Outcome.Problem() {
-			*r = advised()
+		drawn := stated(w.facts, rule, j.Subjects)
+		if w.telling == rules.Problems && !j.Outcome.Problem() && len(drawn) == 0 {
+			w.counted[j.Outcome] += max(1, j.Others)
+			return
 		}
+		if advised == nil {
+			advised = w.advised(rule)
+		}
+		r := w.results.add()
+		*r = *advised
+		r.Stated = drawn
 		w.fill(r, rule, j)
 		if j.Cut {
 			w.unreached++
 		}
 	})
-	w.asked = append(w.asked, asked{rule, w.results.count})
+}
+
+// advised is what all results of a rule have.
+func (w *reviewing) advised(rule *rules.Compiled) *Result {
+	limits := limits(w.pack, rule, rule.Rule.Topic.System(w.report.Units))
+	return &Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits, Advice: advice(rule, limits)}
 }
 
 // fill prints a judgement in the design's units and gives it its place.
@@ -88,7 +86,6 @@ func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
 	r.Comparisons = comparisons(j, rule.Rule.Topic.System(w.report.Units))
 	r.Missing = missing(j)
 	r.Inputs = w.inputs(r, j)
-	r.Stated = stated(w.facts, rule, j.Subjects)
 	r.Level = level(rule, j.Outcome)
 	w.place(r, j)
 }
@@ -167,53 +164,20 @@ func (w *reviewing) anchor(r *Result) (document.Position, string) {
 // ordered gives the results under all packs in the order of the file, then by rule:
 // the same for every run.
 func ordered(reviews []*reviewing) []Result {
-	ranks := ranksOf(reviews)
-	var places []place
-	for i, w := range reviews {
-		from := 0
-		for k, a := range w.asked {
-			for ; from < a.upTo; from++ {
-				r := w.results.at(from)
-				places = append(places, place{r.Position, ranks[i][k], from, r})
-			}
+	var all []*Result
+	for _, w := range reviews {
+		for i := range w.results.count {
+			all = append(all, w.results.at(i))
 		}
 	}
-	slices.SortFunc(places, func(a, b place) int {
-		return cmp.Or(inFile(a.at, b.at), cmp.Compare(a.rank, b.rank), cmp.Compare(a.turn, b.turn))
+	slices.SortStableFunc(all, func(a, b *Result) int {
+		return cmp.Or(inFile(a.Position, b.Position), cmp.Compare(a.Pack, b.Pack), cmp.Compare(a.Rule.ID, b.Rule.ID))
 	})
-	list := make([]Result, len(places))
-	for i, p := range places {
-		list[i] = *p.result
+	list := make([]Result, len(all))
+	for i, r := range all {
+		list[i] = *r
 	}
 	return list
-}
-
-// place is where a result belongs: its position in the file, the rank of its rule, and
-// its turn among the results of the pack.
-type place struct {
-	at         document.Position
-	rank, turn int
-	result     *Result
-}
-
-// ranksOf gives each rule that was asked under each pack its rank by pack and id.
-func ranksOf(reviews []*reviewing) [][]int {
-	var order [][2]int
-	ranks := make([][]int, len(reviews))
-	for i, w := range reviews {
-		ranks[i] = make([]int, len(w.asked))
-		for k := range w.asked {
-			order = append(order, [2]int{i, k})
-		}
-	}
-	rule := func(at [2]int) *rules.Compiled { return reviews[at[0]].asked[at[1]].rule }
-	slices.SortStableFunc(order, func(a, b [2]int) int {
-		return cmp.Or(cmp.Compare(rule(a).Pack, rule(b).Pack), cmp.Compare(rule(a).ID, rule(b).ID))
-	})
-	for rank, at := range order {
-		ranks[at[0]][at[1]] = rank
-	}
-	return ranks
 }
 
 func inFile(a, b document.Position) int {

@@ -2,11 +2,13 @@ package checker
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/document"
+	"github.com/ventlint/ventlint/rules"
 )
 
 // Remark is something that the reader of a report must know although no rule
@@ -18,14 +20,14 @@ type Remark struct {
 
 // accept gives each problem the variance that accepts it, and remarks on those
 // variances that accept nothing.
-func (r *Report) accept(variances []*design.Variance) {
+func (r *Report) accept(variances []*design.Variance, packs []*rules.Effective) {
 	for _, v := range variances {
 		if why := ended(v, r.Date); why != "" {
 			r.remark(v, "until", why)
 			continue
 		}
 		if !r.acceptOne(v) {
-			r.remark(v, "rule", r.unused(v))
+			r.remark(v, "rule", unused(v, packs))
 		}
 	}
 }
@@ -52,7 +54,7 @@ func ended(v *design.Variance, today string) string {
 func (r *Report) acceptOne(v *design.Variance) (used bool) {
 	for i := range r.Results {
 		result := &r.Results[i]
-		if result.Problem() && result.named(v.Rule) && result.concerns(v.Subject) {
+		if result.Problem() && named(v.Rule, result.Pack, result.Rule) && result.concerns(v.Subject) {
 			result.Variance = v
 			used = true
 		}
@@ -62,13 +64,15 @@ func (r *Report) acceptOne(v *design.Variance) (used bool) {
 
 // unused tells a variance from a rule that there is not from one whose rule
 // asks nothing.
-func (r *Report) unused(v *design.Variance) string {
+func unused(v *design.Variance, packs []*rules.Effective) string {
 	var ids []string
-	for i := range r.Results {
-		if r.Results[i].named(v.Rule) {
-			return "the rule finds nothing that it would accept"
+	for _, pack := range packs {
+		for _, rule := range pack.Rules {
+			if named(v.Rule, rule.Pack, &rule.Rule) {
+				return "the rule finds nothing that it would accept"
+			}
+			ids = append(ids, rule.ID)
 		}
-		ids = append(ids, r.Results[i].Rule.ID)
 	}
 	if near := document.Near(v.Rule, ids); near != "" {
 		return fmt.Sprintf("no pack of this review holds such a rule; did you mean %q?", near)
@@ -76,24 +80,16 @@ func (r *Report) unused(v *design.Variance) string {
 	return "no pack of this review holds such a rule"
 }
 
-// named tells whether a name means the result's rule: its id, an earlier id, or
+// named tells whether a name means the rule of a pack: its id, an earlier id, or
 // either with the pack before it.
-func (r *Result) named(name string) bool {
-	if pack, id, ok := strings.Cut(name, ":"); ok {
-		if pack != r.Pack {
+func named(name, pack string, rule *rules.Rule) bool {
+	if before, id, ok := strings.Cut(name, ":"); ok {
+		if before != pack {
 			return false
 		}
 		name = id
 	}
-	if name == r.Rule.ID {
-		return true
-	}
-	for _, alias := range r.Rule.Aliases {
-		if name == alias {
-			return true
-		}
-	}
-	return false
+	return name == rule.ID || slices.Contains(rule.Aliases, name)
 }
 
 // concerns tells whether one of the subjects has an id; no id means all.

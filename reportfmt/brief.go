@@ -1,10 +1,10 @@
 package reportfmt
 
-// Brief tells whether a format shows of a result that asks nothing no more than a
-// brief review gives: neither comparisons nor inputs.
+// Brief tells whether a brief review gives all that a format shows: of what asks
+// nothing of anybody, how many there are.
 func Brief(f Format) bool {
 	switch f.(type) {
-	case textFormat, markdownFormat, linesFormat, junitFormat, annotationsFormat, gitlabFormat:
+	case textFormat, markdownFormat, linesFormat, annotationsFormat, gitlabFormat:
 		return true
 	}
 	return false

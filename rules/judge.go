@@ -2,6 +2,7 @@ package rules
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/ventlint/ventlint/checker/design"
 	"github.com/ventlint/ventlint/checker/quantity"
@@ -25,7 +26,10 @@ type Judgement struct {
 // Ask asks the rule of every subject that the design has, and tells everything.
 func (c *Compiled) Ask(f *facts.Facts) []Judgement {
 	var found []Judgement
-	c.AskEach(f, Everything, func(j Judgement) { found = append(found, j) })
+	c.AskEach(f, Everything, func(j Judgement) {
+		j.Subjects = slices.Clone(j.Subjects)
+		found = append(found, j)
+	})
 	return found
 }
 
@@ -60,7 +64,7 @@ func (t Telling) require(truth expression.Truth) expression.Depth {
 }
 
 // AskEach asks the rule of every subject that the design has, and hands each judgement
-// over as it is made. A rule that is not due yet, or whose subjects the design does
+// over as it is made: its subjects are those of the moment. A rule that is not due yet, or whose subjects the design does
 // not have, gives one judgement that says so. Outcomes do not depend on what is told.
 func (c *Compiled) AskEach(f *facts.Facts, t Telling, take func(Judgement)) {
 	if !due(f.Design.Project.Stage, c.Due) {

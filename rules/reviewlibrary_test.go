@@ -101,7 +101,10 @@ func TestTellings(t *testing.T) {
 }
 
 func judged(rule *rules.Compiled, about *facts.Facts, told rules.Telling) (found []rules.Judgement) {
-	rule.AskEach(about, told, func(j rules.Judgement) { found = append(found, j) })
+	rule.AskEach(about, told, func(j rules.Judgement) {
+		j.Subjects = slices.Clone(j.Subjects)
+		found = append(found, j)
+	})
 	return found
 }
 

@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"slices"
-
 	"github.com/ventlint/ventlint/checker/quantity"
 	"github.com/ventlint/ventlint/rules/expression"
 	"github.com/ventlint/ventlint/rules/facts"
@@ -67,7 +65,7 @@ func (r *run) decide() (j Judgement) {
 
 // tell adds to a judgement of the subjects of the moment what is told of it.
 func (r *run) tell(j *Judgement) {
-	j.Subjects = slices.Clone(r.scope.Subjects)
+	j.Subjects = r.scope.Subjects
 	if len(j.Subjects) < len(r.bound) {
 		return // a list that was not told
 	}
