@@ -1,8 +1,11 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
+	"slices"
+	"strconv"
 	"sync"
 
 	"github.com/ventlint/ventlint/checker/design"
@@ -47,6 +50,21 @@ func (s *packShelf) together(names []string) (packs []*rules.Effective, failed i
 		}
 	}
 	return packs, 0, nil
+}
+
+// ahead begins to load the embedded packs that a design seems to name, or those of one
+// that declares none, while it is read.
+func (s *packShelf) ahead(source []byte) {
+	if len(s.named) > 0 {
+		return
+	}
+	names := slices.DeleteFunc(rules.BuiltIn(), func(id string) bool { return !bytes.Contains(source, []byte(strconv.Quote(id))) })
+	if len(names) == 0 {
+		names = standardPacks
+	}
+	for _, name := range names {
+		go s.library.Pack(name) // what comes of it is asked for later
+	}
 }
 
 // oneEach refuses two different packs of one id: a review asks the rules of an id

@@ -32,6 +32,9 @@ func reviewOne(m machine, in input, packs *packShelf, f reviewFlags) outcome {
 	if err != nil {
 		return fail(document.Problem{Message: "could not be read: " + err.Error()})
 	}
+	if f.alone {
+		packs.ahead(source)
+	}
 	d, problems := design.Load(in.name, source)
 	if len(problems) > 0 {
 		return fail(problems...)
