@@ -2,7 +2,7 @@ package expression
 
 import (
 	"reflect"
-	"sync"
+	"slices"
 )
 
 // converter brings a Go value to the type that expressions work with.
@@ -16,18 +16,16 @@ func asText(v reflect.Value) any  { return v.String() }
 
 // asWord gives a text that is one of a few words, which are made values once.
 func asWord(words []string) converter {
-	values := sync.OnceValue(func() map[string]any {
-		m := make(map[string]any, len(words))
-		for _, w := range words {
-			m[w] = w
-		}
-		return m
-	})
+	values := make([]any, len(words))
+	for i, w := range words {
+		values[i] = w
+	}
 	return func(v reflect.Value) any {
-		if word, ok := values()[v.String()]; ok {
-			return word
+		text := v.String()
+		if i := slices.Index(words, text); i >= 0 {
+			return values[i]
 		}
-		return v.String()
+		return text
 	}
 }
 

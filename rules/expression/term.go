@@ -133,7 +133,7 @@ func (r *run) readBy(f *function, arguments []any) {
 type array struct {
 	part
 	elements []term
-	fixed    []any // their values, where all are written out
+	fixed    any // the list of their values, where all are written out
 }
 
 func (t *array) value(r *run) result {
