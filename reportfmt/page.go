@@ -100,25 +100,30 @@ func (p *page) hang(lead string, leadStyle, s style, text string) {
 	}
 }
 
-// wrap breaks a text at spaces into lines of at most the given columns, and
-// inside a word only where the word alone is longer. An empty text is one line.
+// wrap breaks a text whose words stand one space apart into lines of at most the
+// given columns, and inside a word only where the word alone is longer. An empty text
+// is one line.
 func wrap(text string, width int) []string {
 	var lines []string
-	line, used := "", 0
-	for _, word := range strings.Fields(text) {
+	from, to, used := 0, 0, 0 // of the last line
+	at := 0                   // where the next piece begins
+	for word := range strings.SplitSeq(text, " ") {
 		for i, piece := range pieces(word, width) {
 			size := columns(piece)
-			if i == 0 && line != "" && used+1+size <= width {
-				line, used = line+" "+piece, used+1+size
-				continue
+			if i == 0 && from < to && used+1+size <= width {
+				used += 1 + size
+			} else {
+				if from < to {
+					lines = append(lines, text[from:to])
+				}
+				from, used = at, size
 			}
-			if line != "" {
-				lines = append(lines, line)
-			}
-			line, used = piece, size
+			at += len(piece)
+			to = at
 		}
+		at++ // the space
 	}
-	return append(lines, line)
+	return append(lines, text[from:to])
 }
 
 // pieces cuts a word into parts of at most the given columns, all but the last

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"io/fs"
@@ -111,8 +112,21 @@ func readAll(file *os.File, err error) ([]byte, error) {
 		return nil, plain(err)
 	}
 	defer file.Close()
-	data, err := io.ReadAll(io.LimitReader(file, largest))
+	data, err := readUpTo(file, largest)
 	return data, plain(err)
+}
+
+// readUpTo reads no more than so many bytes of a file, in one piece where its size is
+// told.
+func readUpTo(file *os.File, most int64) ([]byte, error) {
+	about, err := file.Stat()
+	if err != nil {
+		return nil, err
+	}
+	var data bytes.Buffer
+	data.Grow(int(min(about.Size(), most)) + bytes.MinRead)
+	_, err = data.ReadFrom(io.LimitReader(file, most))
+	return data.Bytes(), err
 }
 
 // plain words a failure of the file system: path, then what is wrong.

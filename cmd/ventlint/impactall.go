@@ -1,10 +1,8 @@
 package main
 
 import (
-	"bytes"
 	"cmp"
 	"fmt"
-	"io"
 	"os"
 	"runtime"
 	"slices"
@@ -93,17 +91,16 @@ func readReport(path string) ([]byte, error) {
 		return nil, plain(err)
 	}
 	defer file.Close()
-	info, err := file.Stat()
-	if err != nil {
-		return nil, plain(err)
+	if about, err := file.Stat(); err == nil && about.Size() > largestBaseline {
+		return nil, tooLarge(path)
 	}
-	var source bytes.Buffer
-	if info.Size() <= largestBaseline {
-		source.Grow(int(info.Size()) + bytes.MinRead)
-		_, err = source.ReadFrom(io.LimitReader(file, largestBaseline+1))
+	source, err := readUpTo(file, largestBaseline+1)
+	if len(source) > largestBaseline { // it grew, or tells no size
+		return nil, tooLarge(path)
 	}
-	if max(info.Size(), int64(source.Len())) > largestBaseline {
-		err = fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestBaseline>>20)
-	}
-	return source.Bytes(), plain(err)
+	return source, plain(err)
+}
+
+func tooLarge(path string) error {
+	return fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestBaseline>>20)
 }
