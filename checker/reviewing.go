@@ -85,7 +85,9 @@ func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
 	r.Reasons = append(r.Reasons, throughBuilding(w.facts, rule, j, w.report.Units)...)
 	r.Comparisons = comparisons(j, rule.Rule.Topic.System(w.report.Units))
 	r.Missing = missing(j)
-	r.Inputs = w.inputs(r, j)
+	if w.telling == rules.Everything {
+		r.Inputs = w.inputs(r, j)
+	}
 	r.Level = level(rule, j.Outcome)
 	w.place(r, j)
 }

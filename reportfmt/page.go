@@ -1,7 +1,9 @@
 package reportfmt
 
 import (
+	"bytes"
 	"io"
+	"iter"
 	"strings"
 	"unicode"
 
@@ -21,7 +23,7 @@ const (
 // page collects the lines of a notice. All text reaches it in one of its
 // methods, which make it visible, wrap it and only then colour it.
 type page struct {
-	out     strings.Builder
+	out     bytes.Buffer
 	width   int
 	colour  bool
 	changes *changes
@@ -36,8 +38,7 @@ func newPage(o Options) *page {
 
 // flush hands over what was written.
 func (p *page) flush(to io.Writer) error {
-	_, err := io.WriteString(to, p.out.String())
-	p.out.Reset()
+	_, err := p.out.WriteTo(to)
 	return err
 }
 
@@ -108,9 +109,10 @@ func wrap(text string, width int) []string {
 	from, to, used := 0, 0, 0 // of the last line
 	at := 0                   // where the next piece begins
 	for word := range strings.SplitSeq(text, " ") {
-		for i, piece := range pieces(word, width) {
+		first := true
+		for piece := range pieces(word, width) {
 			size := columns(piece)
-			if i == 0 && from < to && used+1+size <= width {
+			if first && from < to && used+1+size <= width {
 				used += 1 + size
 			} else {
 				if from < to {
@@ -119,7 +121,7 @@ func wrap(text string, width int) []string {
 				from, used = at, size
 			}
 			at += len(piece)
-			to = at
+			to, first = at, false
 		}
 		at++ // the space
 	}
@@ -128,18 +130,21 @@ func wrap(text string, width int) []string {
 
 // pieces cuts a word into parts of at most the given columns, all but the last
 // as long as they may be. A word that fits is one part.
-func pieces(word string, width int) []string {
-	var parts []string
-	start, used := 0, 0
-	for i, r := range word {
-		size := runeColumns(r)
-		if used+size > width && i > start {
-			parts = append(parts, word[start:i])
-			start, used = i, 0
+func pieces(word string, width int) iter.Seq[string] {
+	return func(yield func(string) bool) {
+		start, used := 0, 0
+		for i, r := range word {
+			size := runeColumns(r)
+			if used+size > width && i > start {
+				if !yield(word[start:i]) {
+					return
+				}
+				start, used = i, 0
+			}
+			used += size
 		}
-		used += size
+		yield(word[start:])
 	}
-	return append(parts, word[start:])
 }
 
 // columns is the width of a text on a terminal.

@@ -61,7 +61,23 @@ func spelled(r rune) string {
 
 // oneLine is Visible with every run of white space made one space.
 func oneLine(s string) string {
+	if tidy(s) {
+		return s
+	}
 	return strings.Join(strings.Fields(Visible(s)), " ")
+}
+
+// tidy tells whether a text is plain letters and signs with single spaces between
+// words, as most texts are.
+func tidy(s string) bool {
+	before := byte(' ')
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > '~' || s[i] == ' ' && before == ' ' {
+			return false
+		}
+		before = s[i]
+	}
+	return before != ' ' || s == ""
 }
 
 // makeVisible applies Visible to every string that a pointer leads to. Formats
