@@ -30,28 +30,28 @@ type compiler struct {
 }
 
 // compile checks an expression.
-func (l *Language) compile(text string, n Names) (c compiled, err error) {
+func (l *Language) compile(text string, n Names) (c *compiled, err error) {
 	for _, v := range n.Variables {
 		if err := l.CheckName(v.Name); err != nil {
-			return compiled{}, &Error{Length: 1, Message: err.Error()}
+			return nil, &Error{Length: 1, Message: err.Error()}
 		}
 	}
 	src, mistake := scan(text)
 	if mistake != nil {
-		return compiled{}, mistake
+		return nil, mistake
 	}
 	defer func() {
 		if p := recover(); p != nil {
-			c, err = compiled{}, mistakeOf(p)
+			c, err = nil, mistakeOf(p)
 		}
 	}()
 	node, mistake := parse(src)
 	if mistake != nil {
-		return compiled{}, mistake
+		return nil, mistake
 	}
 	check := &compiler{language: l, names: n, source: src}
 	root := check.term(node)
-	return compiled{src, root, l.label, check.subjects, check.sized}, nil
+	return &compiled{src, root, l.label, check.subjects, check.sized}, nil
 }
 
 // mistakeOf reads what a compilation panicked with; anything but a mistake is a
@@ -148,7 +148,7 @@ func (c *compiler) text(n *ast.StringNode) term {
 }
 
 // mistake makes an error about a whole term.
-func (c compiled) mistake(t term, hint, message string) *Error {
+func (c *compiled) mistake(t term, hint, message string) *Error {
 	at := t.span()
 	return &Error{Offset: at.from, Length: max(at.to-at.from, 1), Message: message, Hint: hint}
 }

@@ -13,7 +13,7 @@ type Condition struct {
 	names    Names
 
 	once  sync.Once
-	whole compiled
+	whole *compiled
 	err   error
 }
 
@@ -34,18 +34,18 @@ func (l *Language) KnownCondition(text string, n Names) *Condition {
 }
 
 // settled compiles the condition at the first call.
-func (c *Condition) settled() (compiled, error) {
+func (c *Condition) settled() (*compiled, error) {
 	c.once.Do(func() { c.whole, c.err = c.language.condition(c.text, c.names) })
 	return c.whole, c.err
 }
 
-func (l *Language) condition(text string, n Names) (compiled, error) {
+func (l *Language) condition(text string, n Names) (*compiled, error) {
 	c, err := l.compile(text, n)
 	if err != nil {
-		return compiled{}, err
+		return nil, err
 	}
 	if !c.root.shape().is(truthShape) {
-		return compiled{}, c.mistake(c.root, "", fmt.Sprintf("%q is %v, expected a condition that is true or false", c.text(c.root.span()), c.root.shape()))
+		return nil, c.mistake(c.root, "", fmt.Sprintf("%q is %v, expected a condition that is true or false", c.text(c.root.span()), c.root.shape()))
 	}
 	return c, nil
 }
@@ -95,6 +95,9 @@ func (c *Condition) Evaluate(s *Scope, depth Depth) (Explanation, error) {
 	var v verdict
 	if err := r.guarded(func() { v = r.judge(settled.root) }); err != nil {
 		return Explanation{}, err
+	}
+	if depth == Bare && v.lacks == nil {
+		return Explanation{Truth: v.truth}, nil
 	}
 	return settled.explanation(v), nil
 }

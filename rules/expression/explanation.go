@@ -37,7 +37,7 @@ type Read struct {
 }
 
 // explanation writes a verdict out.
-func (c compiled) explanation(v verdict) Explanation {
+func (c *compiled) explanation(v verdict) Explanation {
 	e := Explanation{Truth: v.truth}
 	e.Missing, e.Undetermined = listed(v.lacks)
 	reads := []*pile[Read]{v.reads}

@@ -6,7 +6,7 @@ import (
 )
 
 // List is a compiled expression that gives the things a rule ranges over.
-type List struct{ compiled }
+type List struct{ *compiled }
 
 // List compiles a list of things: a root, a list of an earlier subject such as
 // `unit.filter`, or filter(...) of one, with a predicate that reads only keys
@@ -63,7 +63,7 @@ const moveHint = "ask for it in `when`, where an unknown value is reported"
 
 // selects refuses what may leave things out because a design does not give a
 // key: a rule would pass over them in silence.
-func (c compiled) selects(t term) error {
+func (c *compiled) selects(t term) error {
 	switch t := t.(type) {
 	case *root, *subject, *literal, *limit, *elementTerm:
 		return nil
@@ -88,7 +88,7 @@ func (c compiled) selects(t term) error {
 	return c.mistake(t, moveHint, fmt.Sprintf("%q does not stand in a list of things", c.text(t.span())))
 }
 
-func (c compiled) selectsAll(terms ...term) error {
+func (c *compiled) selectsAll(terms ...term) error {
 	for _, t := range terms {
 		if err := c.selects(t); err != nil {
 			return err

@@ -24,7 +24,7 @@ type lowering struct {
 }
 
 // byMachine evaluates a term on the machine, as an evaluation of its own.
-func byMachine(t testing.TB, c compiled, s *Scope) (any, error) {
+func byMachine(t testing.TB, c *compiled, s *Scope) (any, error) {
 	t.Helper()
 	l := &lowering{functions: conf.FunctionsTable{}, names: map[*operation]string{}}
 	program, err := machine.Compile(&parser.Tree{Node: l.node(c.root)}, &conf.Config{Functions: l.functions, ShortCircuit: true, Optimize: true})

@@ -11,7 +11,7 @@ import (
 // the order of parts does not matter, and keeps what each result rests on.
 type run struct {
 	scope *Scope
-	compiled
+	*compiled
 	depth      Depth
 	explaining bool        // comparisons are kept: not those of a part that stands for itself
 	elements   []any       // of the lists around, outermost first

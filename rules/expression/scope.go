@@ -43,7 +43,7 @@ func (s *Scope) Apart(steps int, evaluate func()) (taken int) {
 }
 
 // begin starts an evaluation. It ends the one before, whose memory it uses again.
-func (s *Scope) begin(c compiled) (*run, error) {
+func (s *Scope) begin(c *compiled) (*run, error) {
 	s.steps = maxSteps
 	last := &s.run
 	s.run = run{scope: s, compiled: c, stack: last.stack[:0], elements: last.elements[:0], named: last.named[:0]}

@@ -22,7 +22,7 @@ func (r *run) state(s statement) *pile[statement] {
 }
 
 // comparison writes a statement out, or its negation.
-func (c compiled) comparison(s statement, opposite bool) Comparison {
+func (c *compiled) comparison(s statement, opposite bool) Comparison {
 	at := s.term.span()
 	missing, reasons := listed(s.lacks)
 	w := Comparison{Text: c.text(at), Operator: s.symbol, Found: s.left, Required: s.right, Truth: s.truth, Negated: opposite, Of: s.of,

@@ -78,7 +78,7 @@ func (t *Template) Text(s *Scope, system quantity.System) string {
 }
 
 func (c *compiled) print(s *Scope, system quantity.System) string {
-	r, err := s.begin(*c)
+	r, err := s.begin(c)
 	if err != nil {
 		return fmt.Sprintf("(%v)", err)
 	}
@@ -138,7 +138,7 @@ func (t *templateReader) expression() error {
 		mistake.Offset += from
 		return mistake
 	}
-	t.pieces = append(t.pieces, piece{t.literal.String(), &c})
+	t.pieces = append(t.pieces, piece{t.literal.String(), c})
 	t.literal.Reset()
 	t.at = to + 1
 	return nil
@@ -171,7 +171,7 @@ func (t *templateReader) closing(from int) int {
 }
 
 // printable refuses what has no text.
-func (c compiled) printable() error {
+func (c *compiled) printable() error {
 	switch kind := c.root.shape(); kind.class {
 	case thingClass, listClass:
 		return c.mistake(c.root, "name a key of it, such as .id", fmt.Sprintf("%q is %v, which cannot be printed", c.text(c.root.span()), kind))
