@@ -52,13 +52,14 @@ func (s *packShelf) together(names []string) (packs []*rules.Effective, failed i
 	return packs, 0, nil
 }
 
-// ahead begins to load the embedded packs that a design seems to name, or those of one
-// that declares none, while it is read.
+// ahead begins to load the embedded packs that a design seems to name at its beginning,
+// or those of one that declares none, while it is read.
 func (s *packShelf) ahead(source []byte) {
 	if len(s.named) > 0 {
 		return
 	}
-	names := slices.DeleteFunc(rules.BuiltIn(), func(id string) bool { return !bytes.Contains(source, []byte(strconv.Quote(id))) })
+	beginning := source[:min(len(source), 4096)]
+	names := slices.DeleteFunc(rules.BuiltIn(), func(id string) bool { return !bytes.Contains(beginning, []byte(strconv.Quote(id))) })
 	if len(names) == 0 {
 		names = standardPacks
 	}
