@@ -25,8 +25,8 @@ func (t *Tree) agree() []Problem {
 	if _, err := toml.Decode(t.source, &again); err != nil {
 		return []Problem{t.refused(err)}
 	}
-	if n := differs(t.root, again); n != nil {
-		return []Problem{{Position: t.lines.position(n.at), Path: n.path(),
+	if n := t.differs(t.root(), again); n != nil {
+		return []Problem{{Position: t.lines.position(n.at), Path: t.path(n),
 			Message: "the value cannot be read for certain, expected a plainer way to write it"}}
 	}
 	return nil
@@ -45,52 +45,52 @@ func (t *Tree) refused(err error) Problem {
 }
 
 // differs finds the first value that the second reader gives otherwise.
-func differs(n *node, again any) *node {
+func (t *Tree) differs(n *node, again any) *node {
 	switch n.kind {
 	case table:
-		return tableDiffers(n, again)
+		return t.tableDiffers(n, again)
 	case array:
-		return arrayDiffers(n, again)
+		return t.arrayDiffers(n, again)
 	case moment:
 		if _, ok := again.(fmt.Stringer); ok {
 			return nil
 		}
 	case text:
-		if s, ok := again.(string); ok && unixLines(s) == unixLines(n.word) {
+		if s, ok := again.(string); ok && unixLines(s) == unixLines(t.word(n)) {
 			return nil
 		}
 	case decimal:
 		f, ok := again.(float64)
-		x := n.value().(float64)
+		x := t.value(n).(float64)
 		if ok && (f == x || math.IsNaN(f) && math.IsNaN(x)) {
 			return nil
 		}
 	default:
-		if again == n.value() {
+		if again == t.value(n) {
 			return nil
 		}
 	}
 	return n
 }
 
-func tableDiffers(n *node, again any) *node {
+func (t *Tree) tableDiffers(n *node, again any) *node {
 	values, ok := again.(map[string]any)
-	if !ok || len(values) != len(n.children) {
+	if !ok || len(values) != t.size(n) {
 		return n
 	}
-	for _, c := range n.children {
-		value, ok := values[c.name]
+	for c := range t.children(n) {
+		value, ok := values[t.name(c)]
 		if !ok {
 			return c
 		}
-		if d := differs(c, value); d != nil {
+		if d := t.differs(c, value); d != nil {
 			return d
 		}
 	}
 	return nil
 }
 
-func arrayDiffers(n *node, again any) *node {
+func (t *Tree) arrayDiffers(n *node, again any) *node {
 	var elements []any
 	switch list := again.(type) {
 	case []any:
@@ -102,11 +102,11 @@ func arrayDiffers(n *node, again any) *node {
 	default:
 		return n
 	}
-	if len(elements) != len(n.children) {
+	if len(elements) != t.size(n) {
 		return n
 	}
-	for i, c := range n.children {
-		if d := differs(c, elements[i]); d != nil {
+	for c := range t.children(n) {
+		if d := t.differs(c, elements[c.index]); d != nil {
 			return d
 		}
 	}

@@ -3,6 +3,7 @@ package document
 import (
 	"errors"
 	"math"
+	"slices"
 	"testing"
 	"time"
 
@@ -19,7 +20,7 @@ func TestDifferencesBetweenReadersAreNoticed(t *testing.T) {
 	}
 	tree, problems := Parse("test", []byte(source))
 	require.Empty(t, problems)
-	require.Nil(t, differs(tree.root, same()))
+	require.Nil(t, tree.differs(tree.root(), same()))
 	for path, change := range map[string]func(map[string]any){
 		"a":      func(m map[string]any) { m["a"] = int64(2) },
 		"b":      func(m map[string]any) { m["b"] = "X" },
@@ -36,9 +37,9 @@ func TestDifferencesBetweenReadersAreNoticed(t *testing.T) {
 	} {
 		m := same()
 		change(m)
-		n := differs(tree.root, m)
+		n := tree.differs(tree.root(), m)
 		require.NotNil(t, n, path)
-		require.Equal(t, path, n.path())
+		require.Equal(t, path, tree.path(n))
 	}
 }
 
@@ -53,7 +54,7 @@ func TestWhatTheSecondReaderRefusesIsAProblem(t *testing.T) {
 
 func TestADifferenceIsReportedAtItsPlace(t *testing.T) {
 	tree, _ := Parse("test", []byte("a = 1\nb = 2\n"))
-	tree.root.child("b").word = "3"
+	tree.child(tree.root(), "b").kind = text
 	require.Equal(t, []Problem{{Position: Position{2, 5, 6}, Path: "b",
 		Message: "the value cannot be read for certain, expected a plainer way to write it"}}, tree.agree())
 	tree.source = "a = "
@@ -66,14 +67,14 @@ func TestUnwantedTablesAreLeftOut(t *testing.T) {
 	const kept, unwanted = "[[rule]]\nid = 'a'\n", "[[rule.sample]]\nwith = '''\n[room]\n'''\nlist = [\n  [1],\n]\nname = \"x\" # [y]\n"
 	whole, problems := Parse("test", []byte(kept+unwanted+unwanted+kept+unwanted))
 	require.Empty(t, problems)
-	require.Len(t, whole.root.child("rule").children[0].child("sample").children, 2)
+	rules := slices.Collect(whole.children(whole.child(whole.root(), "rule")))
+	require.Equal(t, 2, whole.size(whole.child(rules[0], "sample")))
 	known, problems := ParseKnown(kept+unwanted+unwanted+kept+unwanted, "[[rule.sample]]")
 	require.Empty(t, problems)
-	rules := known.root.child("rule").children
-	require.Len(t, rules, 2)
-	for i, r := range rules {
-		require.Len(t, r.children, 1)
-		require.Equal(t, whole.root.child("rule").children[i].child("id").at, r.child("id").at)
+	require.Equal(t, 2, known.size(known.child(known.root(), "rule")))
+	for r := range known.children(known.child(known.root(), "rule")) {
+		require.Equal(t, []string{"id"}, Ref{known, r}.Keys())
+		require.Equal(t, whole.child(rules[r.index], "id").at, known.child(r, "id").at)
 	}
 	_, problems = ParseKnown("a = ", "")
 	require.Len(t, problems, 1)

@@ -1,6 +1,8 @@
 package document
 
 import (
+	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -56,9 +58,7 @@ func TestWhatIsGivenTwice(t *testing.T) {
 func TestTheFirstValueCounts(t *testing.T) {
 	tree, problems := Parse("test", []byte("a = 1\na = 2\na = 3\n[t]\nb = 1\n[t]\nb = 2\nc = 3\n"))
 	require.Len(t, problems, 4)
-	require.Equal(t, int64(1), tree.root.child("a").value())
-	require.Equal(t, int64(1), tree.root.child("t").child("b").value())
-	require.Equal(t, int64(3), tree.root.child("t").child("c").value(), "what else stands in the second table is read too")
+	require.Equal(t, map[string]any{"a": int64(1), "t": map[string]any{"b": int64(1), "c": int64(3)}}, tree.generic(tree.root()), "what else stands in the second table is read too")
 }
 
 func TestProblemsBeforeAMistakeOfGrammarAreKept(t *testing.T) {
@@ -66,4 +66,24 @@ func TestProblemsBeforeAMistakeOfGrammarAreKept(t *testing.T) {
 	require.Nil(t, tree)
 	require.Len(t, problems, 2)
 	require.Contains(t, problems[1].Message, "expected a value")
+}
+
+// A key is found again however many a table has, and whatever stands between.
+func TestKeysOfTablesOfAnySizeAreTold(t *testing.T) {
+	for size := few - 2; size <= few+2; size++ {
+		var b strings.Builder
+		for i := range size {
+			fmt.Fprintf(&b, "key-%d = { x = %d, key-1 = 0 }\n", i, i)
+		}
+		tree, problems := Parse("test", []byte(b.String()))
+		require.Empty(t, problems)
+		for i := range size {
+			key := fmt.Sprintf("key-%d", i)
+			require.Equal(t, i+1, tree.Ref().KeyAt(key).Line)
+			_, problems := Parse("test", []byte(b.String()+key+" = 1\n"))
+			require.Len(t, problems, 1)
+			require.Contains(t, problems[0].Message, fmt.Sprintf("first on line %d", i+1))
+		}
+		require.False(t, tree.Ref().Given("key"))
+	}
 }

@@ -21,7 +21,7 @@ type Unmarshaler interface{ UnmarshalTOML(value any) error }
 func (t *Tree) Decode(into any) []Problem {
 	d := &decoder{tree: t}
 	v := reflect.ValueOf(into).Elem()
-	d.value(t.root, v, shapeOf(v.Type()))
+	d.value(t.root(), v, shapeOf(v.Type()))
 	return Limit(d.problems)
 }
 
@@ -31,7 +31,7 @@ type decoder struct {
 }
 
 func (d *decoder) report(n *node, at span, hint, format string, args ...any) {
-	d.add(at, n.path(), hint, fmt.Sprintf(format, args...))
+	d.add(at, d.tree.path(n), hint, fmt.Sprintf(format, args...))
 }
 
 func (d *decoder) add(at span, path, hint, message string) {
@@ -78,12 +78,12 @@ func (d *decoder) unmarshal(n *node, v reflect.Value, s *shape) bool {
 	if s.kind == reflect.Struct {
 		d.refer(n, v, s.fields())
 	}
-	err := v.Addr().Interface().(Unmarshaler).UnmarshalTOML(n.generic())
+	err := v.Addr().Interface().(Unmarshaler).UnmarshalTOML(d.tree.generic(n))
 	if err == nil {
 		return true
 	}
-	if element, ok := err.(*ElementError); ok && n.kind == array && element.Index < len(n.children) {
-		n = n.children[element.Index]
+	if element, ok := err.(*ElementError); ok && n.kind == array && element.Index < d.tree.size(n) {
+		n = d.tree.element(n, element.Index)
 	}
 	d.report(n, n.at, "", "%v", err)
 	return false
@@ -93,7 +93,7 @@ func (d *decoder) anything(n *node, v reflect.Value) bool {
 	if !d.finite(n) {
 		return false
 	}
-	v.Set(reflect.ValueOf(n.generic()))
+	v.Set(reflect.ValueOf(d.tree.generic(n)))
 	return true
 }
 
@@ -102,9 +102,10 @@ func (d *decoder) list(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != array {
 		return d.wrong(n, s.typ)
 	}
-	v.Set(reflect.MakeSlice(s.typ, len(n.children), len(n.children)))
+	size := d.tree.size(n)
+	v.Set(reflect.MakeSlice(s.typ, size, size))
 	good := 0
-	for _, c := range n.children {
+	for c := range d.tree.children(n) {
 		element := v.Index(good)
 		if d.value(c, element, s.of) {
 			good++
@@ -121,11 +122,11 @@ func (d *decoder) mapping(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != table {
 		return d.wrong(n, s.typ)
 	}
-	values := reflect.MakeMapWithSize(s.typ, len(n.children))
+	values := reflect.MakeMapWithSize(s.typ, d.tree.size(n))
 	key, element := reflect.New(s.typ.Key()).Elem(), reflect.New(s.of.typ).Elem()
-	for _, c := range n.children {
+	for c := range d.tree.children(n) {
 		if d.value(c, element, s.of) {
-			key.SetString(c.name)
+			key.SetString(d.tree.name(c))
 			values.SetMapIndex(key, element)
 		}
 		element.SetZero()

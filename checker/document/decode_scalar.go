@@ -13,12 +13,12 @@ func (d *decoder) scalar(n *node, v reflect.Value, s *shape) bool {
 		return d.word(n, v, s)
 	case reflect.Bool:
 		if n.kind == truth {
-			v.SetBool(n.word == "true")
+			v.SetBool(d.tree.word(n) == "true")
 			return true
 		}
 	case reflect.Int, reflect.Int64:
 		if n.kind == whole {
-			v.SetInt(n.value().(int64))
+			v.SetInt(d.tree.value(n).(int64))
 			return true
 		}
 	case reflect.Float64:
@@ -33,20 +33,20 @@ func (d *decoder) word(n *node, v reflect.Value, s *shape) bool {
 	if n.kind != text {
 		return d.wrong(n, s.typ)
 	}
-	if s.words != nil && !slices.Contains(s.words, n.word) {
+	if s.words != nil && !slices.Contains(s.words, d.tree.word(n)) {
 		hint := ""
-		if near := Near(n.word, s.words); near != "" {
+		if near := Near(d.tree.word(n), s.words); near != "" {
 			hint = meant(near)
 		}
-		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(n.word), words(s.words))
+		d.report(n, n.at, hint, "found %q, expected one of %s", excerpt(d.tree.word(n)), words(s.words))
 		return false
 	}
-	v.SetString(n.word)
+	v.SetString(d.tree.word(n))
 	return true
 }
 
 func (d *decoder) number(n *node, v reflect.Value) bool {
-	switch x := n.value().(type) {
+	switch x := d.tree.value(n).(type) {
 	case int64:
 		v.SetFloat(float64(x))
 		return true
@@ -64,33 +64,33 @@ func (d *decoder) number(n *node, v reflect.Value) bool {
 func (d *decoder) finite(n *node) bool {
 	ok := true
 	if n.kind == decimal {
-		x := n.value().(float64)
+		x := d.tree.value(n).(float64)
 		ok = !math.IsInf(x, 0) && !math.IsNaN(x)
 	}
 	if !ok {
 		d.report(n, n.at, "", "found %s, expected a finite number", d.shown(n))
 	}
-	for _, c := range n.children {
+	for c := range d.tree.children(n) {
 		ok = d.finite(c) && ok
 	}
 	return ok
 }
 
 // generic is the value of a node in plain Go types.
-func (n *node) generic() any {
+func (t *Tree) generic(n *node) any {
 	switch n.kind {
 	case table:
-		m := make(map[string]any, len(n.children))
-		for _, c := range n.children {
-			m[c.name] = c.generic()
+		m := make(map[string]any, t.size(n))
+		for c := range t.children(n) {
+			m[t.name(c)] = t.generic(c)
 		}
 		return m
 	case array:
-		list := make([]any, len(n.children))
-		for i, c := range n.children {
-			list[i] = c.generic()
+		list := make([]any, 0, t.size(n))
+		for c := range t.children(n) {
+			list = append(list, t.generic(c))
 		}
 		return list
 	}
-	return n.value()
+	return t.value(n)
 }

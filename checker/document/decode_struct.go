@@ -12,22 +12,32 @@ func (d *decoder) structure(n *node, v reflect.Value, s *shape) bool {
 	}
 	f := s.fields()
 	d.refer(n, v, f)
-	next := 0
-	for _, c := range n.children {
-		i := f.find(c.name, next)
+	next, required := 0, 0
+	for c := range d.tree.children(n) {
+		i := f.find(d.tree.name(c), next)
 		if i < 0 {
 			d.unknown(c, f)
 			continue
 		}
 		d.value(c, v.FieldByIndex(f.list[i].Index), f.list[i].shape)
 		next = i + 1
+		if f.list[i].Required {
+			required++
+		}
 	}
+	if required < f.required {
+		d.lacking(n, f)
+	}
+	return true
+}
+
+// lacking reports the required keys that a table does not have.
+func (d *decoder) lacking(n *node, f *fields) {
 	for i := range f.list {
-		if want := &f.list[i]; want.Required && n.child(want.Key) == nil {
+		if want := &f.list[i]; want.Required && d.tree.child(n, want.Key) == nil {
 			d.missing(n, want)
 		}
 	}
-	return true
 }
 
 // refer sets the Ref of a struct, if it has one.
@@ -39,7 +49,8 @@ func (d *decoder) refer(n *node, v reflect.Value, f *fields) {
 
 func (d *decoder) unknown(n *node, f *fields) {
 	if len(d.problems) <= MaxProblems { // else not even the hint is wanted
-		d.report(n, n.key, unknownHint(n.name, f), "unknown key %.64q", n.name)
+		name := d.tree.name(n)
+		d.report(n, n.key, unknownHint(name, f), "unknown key %.64q", name)
 	}
 }
 
@@ -60,5 +71,5 @@ func (d *decoder) missing(n *node, want *Field) {
 	if allowed := wordsOf(want.Type()); allowed != nil {
 		hint = "expected one of " + words(allowed)
 	}
-	d.add(n.heading(), join(n.path(), want.Key), hint, fmt.Sprintf("missing key %q", want.Key))
+	d.add(n.heading(), join(d.tree.path(n), want.Key), hint, fmt.Sprintf("missing key %q", want.Key))
 }

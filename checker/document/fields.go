@@ -24,8 +24,9 @@ func Fields(t reflect.Type) []Field { return shapeOf(t).fields().list }
 
 // fields is what the decoder knows of a struct type.
 type fields struct {
-	list []Field
-	ref  []int // index of the embedded Ref; nil without one
+	list     []Field
+	required int   // how many of them are
+	ref      []int // index of the embedded Ref; nil without one
 }
 
 var refType = reflect.TypeFor[Ref]()
@@ -45,7 +46,11 @@ func (f *fields) gather(t reflect.Type, index []int) {
 			f.list = slices.Grow(f.list, each.Type.NumField())
 			f.gather(each.Type, at)
 		case key != "" && key != "-":
-			f.list = append(f.list, Field{key, options == "required", at, each.Tag, shapeOf(each.Type)})
+			required := options == "required"
+			f.list = append(f.list, Field{key, required, at, each.Tag, shapeOf(each.Type)})
+			if required {
+				f.required++
+			}
 		}
 	}
 }

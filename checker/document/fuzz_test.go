@@ -29,7 +29,7 @@ func FuzzParse(f *testing.F) {
 			return
 		}
 		if len(problems) == 0 { // else parts of the source count for nothing
-			verify(t, tree, tree.root)
+			verify(t, tree, tree.root())
 		}
 		for _, p := range tree.Decode(&everything{}) {
 			requireInside(t, source, p)

@@ -6,13 +6,13 @@ import "fmt"
 // it: "opening.fresh". It is empty for the document as a whole.
 func (r Ref) Name() string {
 	name := ""
-	for _, step := range r.node.line() {
-		id := step.child("id")
+	for _, step := range r.tree.steps(r.node) {
+		id := r.tree.child(step, "id")
 		switch {
-		case step.index < 0:
-			name = join(name, step.name)
+		case !step.element:
+			name = join(name, r.tree.name(step))
 		case id != nil && id.kind == text:
-			name = join(name, id.word)
+			name = join(name, r.tree.word(id))
 		default:
 			name += fmt.Sprintf("[%d]", step.index+1)
 		}
@@ -37,5 +37,5 @@ func (r Ref) Child(key string) Ref {
 // specific place that a finding can point at.
 func (r Ref) Leaf(key string) bool {
 	c := r.child(key)
-	return c != nil && c.kind != table && !(c.kind == array && len(c.children) > 0 && c.children[0].kind == table)
+	return c != nil && c.kind != table && !(c.kind == array && c.last != 0 && r.tree.first(c).kind == table)
 }

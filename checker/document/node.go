@@ -29,88 +29,28 @@ type span struct{ start, end int32 }
 
 func spanOf(start, end int) span { return span{int32(start), int32(end)} }
 
-// node is one value of a document with the place where it stands.
+// node is one value of a document: where it stands, and the numbers of the nodes
+// around it. What it says is looked up in the source. Documents have thousands: so
+// they are small, and hold no pointers.
 type node struct {
-	kind   kind
-	origin origin
-	depth  int16
-	index  int32  // place in an array, from 0; -1 elsewhere
-	name   string // key in a table
-	key    span   // the last part of the key or header that names it
-	at     span   // the value; of a table with a header, the header with its brackets
-	parent *node
-	word   string // a text, without its quotes; any other scalar as written
-	*branch
-}
-
-// branch is what a table or list holds.
-type branch struct {
-	children []*node          // in file order
-	byName   map[string]*node // nil while there are few
-	within   *node            // of a dotted table: the table whose keys may add to it
-}
-
-// leaf is what holds nothing: all scalars, empty tables and empty lists.
-var leaf = &branch{}
-
-// few is how many keys are looked through about as fast as looked up.
-const few = 24
-
-// child finds the value of a key; nil when the table does not have it.
-func (n *node) child(name string) *node {
-	if n.byName != nil {
-		return n.byName[name]
-	}
-	for _, c := range n.children {
-		if c.name == name && c.index < 0 {
-			return c
-		}
-	}
-	return nil
-}
-
-// add hangs a value that was made for it under a table or array.
-func (n *node) add(c *node) {
-	n.children = append(n.children, c)
-	if c.index >= 0 {
-		return
-	}
-	switch {
-	case n.byName != nil:
-		n.byName[c.name] = c
-	case len(n.children) > few:
-		n.byName = make(map[string]*node, 2*len(n.children))
-		for _, each := range n.children {
-			n.byName[each.name] = each
-		}
-	}
-}
-
-// latest is the table that a header continues: of a list of tables, the last.
-func (n *node) latest() *node {
-	if n.origin == repeated {
-		return n.children[len(n.children)-1]
-	}
-	return n
-}
-
-// value is that of a scalar: string, int64, float64, bool or Moment; nil of a table
-// or list.
-func (n *node) value() any {
-	switch n.kind {
-	case table, array:
-		return nil
-	case text:
-		return n.word
-	}
-	_, value, _ := scalarOf(n.word)
-	return value
+	kind    kind
+	origin  origin
+	depth   uint8
+	element bool   // of an array, without a key
+	mark    uint8  // of its key
+	index   uint16 // place in its table or array, from 0
+	number  uint16
+	parent  uint16
+	next    uint16 // in its table or array; the first one after the last
+	last    uint16 // that a table or array holds; 0 when it holds nothing
+	key     span   // the last part of the key or header that names it
+	at      span   // the value; of a table with a header, the header with its brackets
 }
 
 // heading is what names a value: the header of a table, else the key; an
 // element of an array has neither and is its own heading.
 func (n *node) heading() span {
-	if n.origin == headed || n.index >= 0 || n.parent == nil {
+	if n.origin == headed || n.element {
 		return n.at
 	}
 	return n.key

@@ -136,32 +136,33 @@ func requireAsOracle(t testing.TB, source []byte, tree *Tree) (places int) {
 	t.Helper()
 	var again map[string]any
 	require.NoError(t, toml.Unmarshal(bytes.TrimPrefix(source, []byte(byteOrderMark)), &again))
-	if other := differs(tree.root, again); other != nil {
-		require.Fail(t, "another value", "%s: %v", other.path(), other.value())
+	if other := tree.differs(tree.root(), again); other != nil {
+		require.Fail(t, "another value", "%s: %v", tree.path(other), tree.value(other))
 	}
 	seen, err := placesOf(source)
 	require.NoError(t, err)
-	return requirePlaces(t, tree.root, seen)
+	return requirePlaces(t, tree.Ref(), seen)
 }
 
 // requirePlaces compares the children of a node with what the oracle saw.
-func requirePlaces(t testing.TB, n *node, seen map[string]place) (places int) {
+func requirePlaces(t testing.TB, of Ref, seen map[string]place) (places int) {
 	t.Helper()
-	for _, c := range n.children {
-		places += 1 + requirePlaces(t, c, seen)
-		p, ok := seen[c.path()]
+	for c := range of.tree.children(of.node) {
+		path := of.tree.path(c)
+		places += 1 + requirePlaces(t, Ref{of.tree, c}, seen)
+		p, ok := seen[path]
 		if c.origin == implied {
 			continue // it has a place only as a part of longer headers
 		}
-		require.True(t, ok, c.path())
-		if c.index < 0 {
-			require.Equal(t, p.key, c.key, "key %s", c.path())
+		require.True(t, ok, path)
+		if !c.element {
+			require.Equal(t, p.key, c.key, "key %s", path)
 		}
 		if p.value.start != somewhere {
-			require.Equal(t, p.value.start, c.at.start, "begin of %s", c.path())
+			require.Equal(t, p.value.start, c.at.start, "begin of %s", path)
 		}
 		if p.value.end != somewhere {
-			require.Equal(t, p.value.end, c.at.end, "end of %s", c.path())
+			require.Equal(t, p.value.end, c.at.end, "end of %s", path)
 		}
 	}
 	return places

@@ -140,22 +140,23 @@ func TestKnownPacksAreReadAlike(t *testing.T) {
 		require.Empty(t, problems)
 		known, problems := ParseKnown(string(source), "[[rule.sample]]")
 		require.Empty(t, problems)
-		requireAlike(t, whole.root, known.root)
+		requireAlike(t, whole.Ref(), known.Ref())
 	}
 }
 
 // requireAlike holds that two trees differ in nothing but samples.
-func requireAlike(t *testing.T, whole, known *node) {
-	wanted := make([]*node, 0, len(whole.children))
-	for _, c := range whole.children {
-		if c.name != "sample" || whole.parent == nil || whole.parent.name != "rule" {
+func requireAlike(t *testing.T, whole, known Ref) {
+	var wanted []*node
+	inRule := whole.node.element && whole.tree.name(whole.tree.node(whole.node.parent)) == "rule"
+	for c := range whole.tree.children(whole.node) {
+		if !inRule || whole.tree.name(c) != "sample" {
 			wanted = append(wanted, c)
 		}
 	}
-	require.Len(t, known.children, len(wanted), whole.path())
-	require.Equal(t, whole.value(), known.value(), whole.path())
-	require.Equal(t, []any{whole.name, whole.key, whole.at}, []any{known.name, known.key, known.at})
-	for i, c := range wanted {
-		requireAlike(t, c, known.children[i])
+	require.Equal(t, whole.Path(), known.Path())
+	require.Equal(t, []any{whole.tree.value(whole.node), whole.node.key, whole.node.at}, []any{known.tree.value(known.node), known.node.key, known.node.at})
+	require.Equal(t, len(wanted), known.tree.size(known.node), whole.Path())
+	for c := range known.tree.children(known.node) {
+		requireAlike(t, Ref{whole.tree, wanted[c.index]}, Ref{known.tree, c})
 	}
 }

@@ -9,19 +9,16 @@ import (
 // reader reads TOML 1.1. It stops at the first mistake of grammar, but goes on
 // after a key that is given twice. Every loop in it consumes the source.
 type reader struct {
-	source   string
-	lines    *lines
-	at       int // offset of the next byte
-	root     *node
-	section  *node // table that keys belong to
-	values   int
-	problems []Problem // that did not stop it
-	beyond   bool      // the document is not plain, see agree
+	*Tree
+	at       int             // offset of the next byte
+	section  *node           // table that keys belong to
+	within   map[*node]*node // of a dotted table: the table whose keys may add to it
+	problems []Problem       // that did not stop it
 
 	unwanted string // header of tables that are left out; empty: none are
 
 	parts []part // of the key being read
-	spare spare
+	marks marks  // of the keys of the table being read
 
 	quoted  int   // offset after the last text with quotes
 	record  bool  // note where the characters of a text stand
@@ -31,7 +28,7 @@ type reader struct {
 // stop is thrown by fail and caught by read.
 type stop struct{ Problem }
 
-// read reads the whole document into root. Problems that it could read on
+// read reads the whole document into the tree. Problems that it could read on
 // after are in r.problems; the one that stopped it is returned.
 func (r *reader) read() (stopped *Problem) {
 	defer func() {
@@ -45,8 +42,9 @@ func (r *reader) read() (stopped *Problem) {
 	}()
 	r.at = begin(r.source)
 	r.beyond = r.at > 0
-	r.root = &node{index: -1, origin: headed, branch: &branch{}}
-	r.section = r.root
+	r.within = map[*node]*node{}
+	r.section = r.more()
+	r.section.origin = headed
 	for r.blank(); !r.end(); r.blank() {
 		switch {
 		case r.unwanted != "" && r.has(r.unwanted):
@@ -98,17 +96,25 @@ func (r *reader) next() span {
 
 // spaces skips blanks and tabs.
 func (r *reader) spaces() {
-	for !r.end() && (r.source[r.at] == ' ' || r.source[r.at] == '\t') {
-		r.at++
+	at := r.at
+	for at < len(r.source) && (r.source[at] == ' ' || r.source[at] == '\t') {
+		at++
 	}
+	r.at = at
 }
 
 // blank skips blanks, tabs, line ends and comments.
 func (r *reader) blank() {
 	for {
-		r.spaces()
-		if !r.newline() && !r.comment() {
-			return
+		switch r.peek() {
+		case ' ', '\t', '\n':
+			r.at++
+		case '#':
+			r.comment()
+		default:
+			if !r.newline() {
+				return
+			}
 		}
 	}
 }
@@ -140,8 +146,6 @@ func (r *reader) printable() {
 		r.at++
 	}
 }
-
-func isPrintable(c byte) bool { return c >= ' ' && c != 0x7f || c == '\t' }
 
 // character consumes one character that may stand in a comment or text.
 func (r *reader) character() {

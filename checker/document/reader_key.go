@@ -52,12 +52,12 @@ func (r *reader) keys() []part {
 }
 
 func (r *reader) key() part {
-	start := r.at
-	for isBare(r.peek()) {
-		r.at++
+	start, end := r.at, r.at
+	for end < len(r.source) && isBare(r.source[end]) {
+		end++
 	}
-	if r.at > start {
-		return part{r.source[start:r.at], spanOf(start, r.at)}
+	if r.at = end; end > start {
+		return part{r.source[start:end], spanOf(start, end)}
 	}
 	switch {
 	case r.has(`"""`), r.has("'''"):
@@ -66,13 +66,9 @@ func (r *reader) key() part {
 		r.fail(r.next(), keyHint(r.peek()), "found %s, expected a key", r.found())
 	}
 	r.beyond = true
-	name := r.line()
-	return part{name, spanOf(start, r.at)}
-}
-
-// isBare tells whether a character may stand in a key without quotes.
-func isBare(c byte) bool {
-	return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_' || c == '-'
+	r.line()
+	at := spanOf(start, r.at)
+	return part{r.said(at), at}
 }
 
 func keyHint(found byte) string {

@@ -26,9 +26,8 @@ func (r *reader) scalar(n *node) {
 	if word == "" {
 		r.fail(r.next(), "", "found %s, expected a value", r.found())
 	}
-	r.beyond = r.beyond || !isPlain(word)
+	r.beyond = r.beyond || !isPlainScalar(word)
 	var err error
-	n.word = word
 	if n.kind, _, err = scalarOf(word); err != nil {
 		r.fail(spanOf(start, r.at), unquotedHint(word), "found %s, %v", excerpt(word), err)
 	}
@@ -75,8 +74,8 @@ func scalarOf(word string) (kind, any, error) {
 	return 0, nil, errors.New("expected text in quotes, a number, true or false")
 }
 
-// isPlain tells whether a word without quotes is written in the plain way.
-func isPlain(word string) bool { return word == "true" || word == "false" || isFigure(word) }
+// isPlainScalar tells whether a word without quotes is written in the plain way.
+func isPlainScalar(word string) bool { return word == "true" || word == "false" || isFigure(word) }
 
 // isFigure tells a number as most are written: 12, -3 or 0.5.
 func isFigure(word string) bool {

@@ -7,19 +7,25 @@ import (
 )
 
 // text reads a text in any of the four kinds of quotes.
-func (r *reader) text() string {
-	if r.has(`"""`) || r.has("'''") {
-		return r.lots()
+func (r *reader) text() {
+	if r.hasThree() {
+		r.lots()
+		return
 	}
-	return r.line()
+	r.line()
+}
+
+// hasThree tells whether three quotes come next, of which one does.
+func (r *reader) hasThree() bool {
+	return r.at+2 < len(r.source) && r.source[r.at+1] == r.source[r.at] && r.source[r.at+2] == r.source[r.at]
 }
 
 // line reads a text in single or double quotes.
-func (r *reader) line() string {
+func (r *reader) line() {
 	start, quote := r.at, r.peek()
 	r.at++
-	if plain, ok := r.plainLine(quote); ok {
-		return plain
+	if r.plainLine(quote) {
+		return
 	}
 	r.beyond = true
 	var b strings.Builder
@@ -36,36 +42,36 @@ func (r *reader) line() string {
 	r.note()
 	r.at++
 	r.quoted = r.at
-	return b.String()
+	r.write(start, b.String())
 }
 
-// plainLine reads a text that is what stands between its quotes, as most are; ok
-// is false, and nothing read, where a character needs a closer look.
-func (r *reader) plainLine(quote byte) (plain string, ok bool) {
+// plainLine reads a text that is what stands between its quotes, as most are. It
+// reads nothing where a character needs a closer look.
+func (r *reader) plainLine(quote byte) bool {
 	if r.record {
-		return "", false
+		return false
 	}
 	for at := r.at; at < len(r.source); at++ {
 		switch c := r.source[at]; {
+		case isPlain(c):
 		case c == quote:
-			plain = r.source[r.at:at]
 			r.at, r.quoted = at+1, at+1
-			return plain, true
+			return true
 		case !isPrintable(c), c == '\\' && quote == '"':
-			return "", false
+			return false
 		}
 	}
-	return "", false
+	return false
 }
 
 // lots reads a text in three quotes, which may run over lines.
-func (r *reader) lots() string {
+func (r *reader) lots() {
 	r.beyond = true
 	start, quotes := r.at, r.source[r.at:r.at+3]
 	r.at += 3
 	r.newline() // the first one does not count
-	if plain, ok := r.plainLots(quotes); ok {
-		return plain
+	if r.plainLots(quotes) {
+		return
 	}
 	var b strings.Builder
 	for !r.closing(quotes, &b) {
@@ -81,28 +87,35 @@ func (r *reader) lots() string {
 		}
 	}
 	r.quoted = r.at
-	return b.String()
+	r.write(start, b.String())
 }
 
 // plainLots is plainLine for a text in three quotes.
-func (r *reader) plainLots(quotes string) (plain string, ok bool) {
+func (r *reader) plainLots(quotes string) bool {
 	length := strings.Index(r.source[r.at:], quotes)
 	if length < 0 || r.record {
-		return "", false
+		return false
 	}
-	plain = r.source[r.at : r.at+length]
+	plain := r.source[r.at : r.at+length]
 	after := r.at + length + len(quotes)
 	if strings.HasPrefix(r.source[after:], quotes[:1]) {
-		return "", false
+		return false
 	}
 	for i := range len(plain) {
-		c := plain[i]
-		if !isPrintable(c) && c != '\n' || c == '\\' && quotes[0] == '"' {
-			return "", false
+		if c := plain[i]; !isPlain(c) && c != '\n' && (!isPrintable(c) || c == '\\' && quotes[0] == '"') {
+			return false
 		}
 	}
 	r.at, r.quoted = after, after
-	return plain, true
+	return true
+}
+
+// write keeps a text that is not what stands between its quotes.
+func (r *reader) write(start int, text string) {
+	if r.written == nil {
+		r.written = map[int32]string{}
+	}
+	r.written[int32(start)] = text
 }
 
 // closing consumes three quotes; one or two more before them belong to the text.

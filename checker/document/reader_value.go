@@ -6,17 +6,16 @@ import (
 )
 
 // make gives a node that is to hang under parent, within the limits.
-func (r *reader) make(parent *node, name string, index int, key span) *node {
-	r.values++
-	depth := parent.depth + 1
+func (r *reader) make(parent *node, key part) *node {
 	switch {
-	case r.values > MaxValues:
-		r.fail(key, "", "the file has more than %d values", MaxValues)
-	case depth > MaxDepth:
-		r.fail(key, "", "tables and lists stand more than %d deep inside one another", MaxDepth)
+	case r.count > MaxValues:
+		r.fail(key.at, "", "the file has more than %d values", MaxValues)
+	case parent.depth == MaxDepth:
+		r.fail(key.at, "", "tables and lists stand more than %d deep inside one another", MaxDepth)
 	}
-	n := r.spare.node()
-	n.parent, n.name, n.index, n.key, n.at, n.depth = parent, name, int32(index), key, key, depth
+	n := r.more()
+	n.parent, n.element, n.depth = parent.number, parent.kind == array, parent.depth+1
+	n.key, n.at, n.mark = key.at, key.at, markOf(key.name)
 	return n
 }
 
@@ -25,7 +24,8 @@ func (r *reader) fill(n *node) {
 	start := r.at
 	switch r.peek() {
 	case '"', '\'':
-		n.kind, n.word = text, r.text()
+		n.kind = text
+		r.text()
 	case '[':
 		r.at++
 		n.kind = array
@@ -45,8 +45,8 @@ func (r *reader) elements(n *node, start int) {
 		if r.end() {
 			r.unclosed(start, "list", "]")
 		}
-		element := r.make(n, "", len(n.children), r.next())
-		r.spare.hang(n, element)
+		element := r.make(n, part{at: r.next()})
+		r.hang(element, n)
 		r.fill(element)
 		r.separator(start, "list", "]")
 	}
@@ -54,6 +54,7 @@ func (r *reader) elements(n *node, start int) {
 
 // pairs reads the rest of an inline table.
 func (r *reader) pairs(n *node, start int) {
+	around := r.marks
 	for r.blank(); !r.take('}'); r.blank() {
 		if r.end() {
 			r.unclosed(start, "table", "}")
@@ -61,6 +62,7 @@ func (r *reader) pairs(n *node, start int) {
 		r.pair(n)
 		r.separator(start, "table", "}")
 	}
+	r.marks = around
 	r.beyond = r.beyond || strings.Contains(r.source[start:r.at], "\n")
 }
 

@@ -21,7 +21,7 @@ func (r Ref) Position() Position {
 	if r.node == nil {
 		return Position{}
 	}
-	if id := r.node.child("id"); id != nil && id.kind == text {
+	if id := r.tree.child(r.node, "id"); id != nil && id.kind == text {
 		return r.tree.lines.position(id.at)
 	}
 	return r.tree.lines.position(r.node.heading())
@@ -63,9 +63,9 @@ func (r Ref) Keys() []string {
 	if r.node == nil {
 		return nil
 	}
-	keys := make([]string, len(r.node.children))
-	for i, c := range r.node.children {
-		keys[i] = c.name
+	keys := make([]string, 0, r.tree.size(r.node))
+	for c := range r.tree.children(r.node) {
+		keys = append(keys, r.tree.name(c))
 	}
 	return keys
 }
@@ -76,7 +76,7 @@ func (r Ref) Path() string {
 	if r.node == nil {
 		return ""
 	}
-	return r.node.path()
+	return r.tree.path(r.node)
 }
 
 // KeyPath is the place of a key of the table for people: "opening[2].flow".
@@ -86,12 +86,12 @@ func (r Ref) KeyPath(key string) string { return join(r.Path(), key) }
 // "/opening/1". It is empty for the document as a whole.
 func (r Ref) Pointer() string {
 	var b strings.Builder
-	for _, n := range r.node.line() {
-		if n.index >= 0 {
+	for _, n := range r.tree.steps(r.node) {
+		if n.element {
 			fmt.Fprintf(&b, "/%d", n.index)
 			continue
 		}
-		b.WriteString("/" + pointerEscapes.Replace(n.name))
+		b.WriteString("/" + pointerEscapes.Replace(r.tree.name(n)))
 	}
 	return b.String()
 }
@@ -103,25 +103,25 @@ func (r Ref) child(key string) *node {
 	if r.node == nil {
 		return nil
 	}
-	return r.node.child(key)
+	return r.tree.child(r.node, key)
 }
 
-// line lists the nodes from below the root down to n.
-func (n *node) line() []*node {
-	if n == nil || n.parent == nil {
+// steps lists the nodes from below the root down to n.
+func (t *Tree) steps(n *node) []*node {
+	if n == nil || n.depth == 0 {
 		return nil
 	}
-	return append(n.parent.line(), n)
+	return append(t.steps(t.node(n.parent)), n)
 }
 
-func (n *node) path() string {
+func (t *Tree) path(n *node) string {
 	path := ""
-	for _, step := range n.line() {
-		if step.index >= 0 {
+	for _, step := range t.steps(n) {
+		if step.element {
 			path += fmt.Sprintf("[%d]", step.index+1)
 			continue
 		}
-		path = join(path, step.name)
+		path = join(path, t.name(step))
 	}
 	return path
 }

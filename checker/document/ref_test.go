@@ -27,9 +27,9 @@ func parsed(t *testing.T, source string, way ...any) Ref {
 	for _, step := range way {
 		switch s := step.(type) {
 		case string:
-			r.node = r.node.child(s)
+			r.node = tree.child(r.node, s)
 		case int:
-			r.node = r.node.children[s]
+			r.node = tree.element(r.node, s)
 		}
 	}
 	return r

@@ -35,7 +35,7 @@ func TestEveryKeyAndValueStandsWhereItIsSaidTo(t *testing.T) {
 			t.Run(name+", "+variant, func(t *testing.T) {
 				tree, problems := Parse(name, []byte(text))
 				require.Empty(t, problems)
-				verify(t, tree, tree.root)
+				verify(t, tree, tree.root())
 			})
 		}
 	}
@@ -48,12 +48,12 @@ func TestPlacesInLongLines(t *testing.T) {
 		require.Empty(t, problems)
 		done := make(chan Position)
 		for range 4 {
-			go func() { done <- tree.lines.position(tree.root.child("y").at) }()
+			go func() { done <- tree.lines.position(tree.child(tree.root(), "y").at) }()
 		}
 		for range 4 {
 			require.Equal(t, Position{3, 5, 6}, <-done)
 		}
-		for _, c := range tree.root.child("x").children {
+		for c := range tree.children(tree.child(tree.root(), "x")) {
 			verifyPosition(t, tree, c.at)
 		}
 	}
@@ -61,25 +61,25 @@ func TestPlacesInLongLines(t *testing.T) {
 
 // verify looks at the spans of a node and of all below it.
 func verify(t testing.TB, tree *Tree, n *node) {
-	if n.parent != nil {
+	if n.depth > 0 {
 		verifyKey(t, tree, n)
 		verifyValue(t, tree, n)
 		verifyPosition(t, tree, n.at)
 	}
-	for _, c := range n.children {
+	for c := range tree.children(n) {
 		verify(t, tree, c)
 	}
 }
 
 func verifyKey(t testing.TB, tree *Tree, n *node) {
-	if n.index >= 0 {
+	if n.element {
 		return
 	}
 	var one map[string]any
 	key := string(tree.source[n.key.start:n.key.end])
 	_, err := toml.Decode(key+" = 1", &one)
 	require.NoError(t, err, "key %q", key)
-	require.Contains(t, one, n.name)
+	require.Contains(t, one, tree.name(n))
 	verifyPosition(t, tree, n.key)
 }
 
@@ -96,7 +96,7 @@ func verifyValue(t testing.TB, tree *Tree, n *node) {
 	var one map[string]any
 	_, err := toml.Decode("x = "+value+"\n", &one)
 	require.NoError(t, err, "value %q", value)
-	require.Nil(t, differs(n, one["x"]), "value %q", value)
+	require.Nil(t, tree.differs(n, one["x"]), "value %q", value)
 }
 
 // verifyPosition counts lines and characters in the plainest way.

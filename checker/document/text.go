@@ -14,12 +14,12 @@ func (r Ref) Text(key string) (t Text, ok bool) {
 	if c == nil || c.kind != text {
 		return Text{}, false
 	}
-	return Text{Value: c.word, tree: r.tree, start: int(c.at.start)}, true
+	return Text{Value: r.tree.word(c), tree: r.tree, start: int(c.at.start)}, true
 }
 
 // places gives where each character of the value stands in the source, and its end.
 func (t Text) places() []int {
-	again := &reader{source: t.tree.source, lines: t.tree.lines, at: t.start, record: true}
+	again := &reader{Tree: &Tree{source: t.tree.source, lines: t.tree.lines}, at: t.start, record: true}
 	again.text()
 	return again.offsets
 }

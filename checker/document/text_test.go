@@ -74,12 +74,12 @@ func TestEveryCharacterOfATextStandsWhereItIsSaidTo(t *testing.T) {
 	for name, source := range corpus(t) {
 		tree, problems := Parse(name, []byte(source))
 		require.Empty(t, problems)
-		for _, c := range tree.root.children {
-			text, ok := tree.Ref().Text(c.name)
+		for c := range tree.children(tree.root()) {
+			text, ok := tree.Ref().Text(tree.name(c))
 			if !ok {
 				continue
 			}
-			require.Equal(t, c.value(), text.Value)
+			require.Equal(t, tree.value(c), text.Value)
 			at := text.places()
 			require.Len(t, at, len([]rune(text.Value))+1)
 			for i, r := range []rune(text.Value) {

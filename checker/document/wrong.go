@@ -61,16 +61,16 @@ func expected(t reflect.Type) string {
 
 // wrongHint says how to write the value, where that is clear.
 func (d *decoder) wrongHint(n *node, want reflect.Type) string {
-	plain := fmt.Sprint(n.value())
+	plain := fmt.Sprint(d.tree.value(n))
 	switch {
 	case want.Kind() == reflect.Slice && n.origin == headed:
-		return fmt.Sprintf("write [[%s]]", n.name)
+		return fmt.Sprintf("write [[%s]]", d.tree.name(n))
 	case want.Kind() == reflect.Slice && n.kind == table:
 		return "put the table in [ ]"
 	case want.Kind() == reflect.Slice:
 		return fmt.Sprintf("write [%s]", d.shown(n))
 	case want.Kind() == reflect.Struct && n.origin == repeated:
-		return fmt.Sprintf("write [%s] once", n.name)
+		return fmt.Sprintf("write [%s] once", d.tree.name(n))
 	case want.Kind() == reflect.String && n.kind != table && n.kind != array && wordsOf(want) == nil:
 		return fmt.Sprintf("write %q", plain)
 	case n.kind == text && unquoted(plain, want.Kind()):
