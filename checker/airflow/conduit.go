@@ -43,7 +43,7 @@ const noFlow = 1e-100
 
 // at gives all figures of the loss at a flow of zero or more but the single
 // fittings.
-func (c conduit) at(flow float64) SectionLoss {
+func (c *conduit) at(flow float64) SectionLoss {
 	v := flow / c.area
 	loss := SectionLoss{Flow: q.Flow(flow), Velocity: q.Velocity(v), RelativeRoughness: c.roughness, Compression: c.compressed,
 		Length: q.Length(c.length), EquivalentLength: q.Length(c.equivalent), MiterFactor: 1}
@@ -66,4 +66,4 @@ func (c conduit) at(flow float64) SectionLoss {
 }
 
 // drop is the loss at a flow of zero or more.
-func (c conduit) drop(flow float64) float64 { return float64(c.at(flow).Total) }
+func (c *conduit) drop(flow float64) float64 { return float64(c.at(flow).Total) }

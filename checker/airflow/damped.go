@@ -14,10 +14,13 @@ var errAllClosed = errors.New("no end has a flow, expected one or more above 0")
 // agree within FlowTolerance, else the error is an *UnknownFlows or a *FlowMismatch.
 func (s *System) Design(flows Flows) (*Losses, error) {
 	inlet, outlet, err := s.design(flows)
+	if err == nil {
+		err = s.checkVelocities(inlet, outlet)
+	}
 	if err != nil {
 		return nil, err
 	}
-	return s.losses(inlet, outlet, true)
+	return s.losses(inlet, outlet, true), nil
 }
 
 // Damped is the losses at another total flow, 0 to 100 m3/s, with dampers that keep
@@ -27,7 +30,11 @@ func (s *System) Damped(flows Flows, total q.Flow) (*Losses, error) {
 	if err != nil {
 		return nil, err
 	}
-	return d.losses(total)
+	losses, err := d.losses(total)
+	if err != nil {
+		return nil, err
+	}
+	return losses(), nil
 }
 
 // damped is a system whose flows keep their proportions.
@@ -50,13 +57,14 @@ func (s *System) damped(flows Flows) (damped, error) {
 	return damped{s, inlet, outlet, total, s.room()}, nil
 }
 
-// losses are those at a total flow.
-func (d damped) losses(total q.Flow) (*Losses, error) {
+// losses are those at a total flow, worked out when they are asked for.
+func (d damped) losses(total q.Flow) (func() *Losses, error) {
 	if err := bounds.Check("total flow", total, 0, mostFlow); err != nil {
 		return nil, err
 	}
 	share := float64(total) / d.total
-	return d.System.losses(d.inlet.times(share), d.outlet.times(share), true)
+	inlet, outlet := d.inlet.times(share), d.outlet.times(share)
+	return func() *Losses { return d.System.losses(inlet, outlet, true) }, d.checkVelocities(inlet, outlet)
 }
 
 // pressure is what the fan must make at a total flow.

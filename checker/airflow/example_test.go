@@ -43,8 +43,8 @@ func Example() {
 
 	fan, _ := airflow.NewCurve(airflow.Point{Flow: 0, Pressure: 90}, airflow.Point{Flow: 0.05, Pressure: 20})
 	open, _ := system.MeetOpen(fan)
-	study, _ = open.Losses.End("study")
-	bedroom, _ := open.Losses.End("bedroom")
+	study, _ = open.Losses().End("study")
+	bedroom, _ := open.Losses().End("bedroom")
 	fmt.Println("delivers", open.Flow, "at", open.Pressure, "without dampers:", study.Flow, "and", bedroom.Flow)
 	// Output:
 	// needs 34.5 Pa for 33 L/s through bedroom

@@ -22,8 +22,9 @@ const (
 	turbulentAbove  = 4000.0
 	mostReynolds    = 1e9
 	mostRoughness   = 0.05 // of the hydraulic diameter: the end of published charts
+	newtonStart     = 6.0  // 1/sqrt(f) of f = 0.028, as ducts of houses have
 	newtonSteps     = 8
-	newtonPrecision = 1e-13
+	newtonPrecision = 1e-7 // of the last step: one more would be below the rounding of numbers
 )
 
 // Friction is a Darcy friction factor and how it was found.
@@ -37,13 +38,12 @@ type Friction struct {
 // and a roughness as a share of the hydraulic diameter, 0 to 0.05.
 //
 // Laminar flow has 64/Re. Turbulent flow has the Colebrook equation, 1/sqrt(f) =
-// -2 log10(r/3.7 + 2.51/(Re sqrt(f))), solved by Newton's method from Haaland's
-// explicit form. From Re 2300 to 4000 flow may be either, and the larger factor
-// counts, which is always Colebrook's: a design must work in both. So that loss
-// rises with flow without a jump, the factor goes from 64/Re at 2000 to Colebrook's
-// at 2300 in a straight line, which again is on the safe side. Source: ASHRAE
-// Fundamentals 2021, chapter 21, section 3.1 and equation 19; 64/Re is the
-// standard result; the choice in between is practice.
+// -2 log10(r/3.7 + 2.51/(Re sqrt(f))), solved by Newton's method. From Re 2300 to 4000
+// flow may be either, and the larger factor counts, which is always Colebrook's: a
+// design must work in both. So that loss rises with flow without a jump, the factor
+// goes from 64/Re at 2000 to Colebrook's at 2300 in a straight line, which again is on
+// the safe side. Source: ASHRAE Fundamentals 2021, chapter 21, section 3.1 and
+// equation 19; 64/Re is the standard result; the choice in between is practice.
 func FrictionFactor(reynolds, roughness float64) (Friction, error) {
 	if !(reynolds > 0 && reynolds <= mostReynolds) {
 		return Friction{}, &bounds.Error{What: "Reynolds number", Value: reynolds, Low: "more than 0", High: mostReynolds}
@@ -72,11 +72,13 @@ func friction(re, roughness float64) Friction {
 }
 
 // colebrook solves x + 2 log10(a + b x) = 0 for x = 1/sqrt(f). The left side rises
-// and bends downward, so Newton's steps close in from the left without overshoot.
+// and bends downward, so the first of Newton's steps from the right of the root leads
+// to its left, and all further ones close in from there without overshoot. Each is in
+// proportion to the square of the one before.
 func colebrook(re, roughness float64) (f float64, steps int) {
 	a, b := roughness/3.7, 2.51/re
 	const perDecade = 2 / math.Ln10
-	x := haaland(re, roughness)
+	x := newtonStart
 	for steps < newtonSteps {
 		steps++
 		inside := a + b*x
@@ -87,9 +89,4 @@ func colebrook(re, roughness float64) (f float64, steps int) {
 		}
 	}
 	return 1 / (x * x), steps
-}
-
-// haaland is 1/sqrt(f) within 2 % of Colebrook's.
-func haaland(re, roughness float64) float64 {
-	return -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/re)
 }

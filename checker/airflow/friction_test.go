@@ -61,9 +61,10 @@ func TestNewtonNeedsFewSteps(t *testing.T) {
 	assert.Positive(t, least)
 }
 
-// TestHaalandIsNearColebrook: Haaland's form is within 2 % of Colebrook's over the
-// range of charts; source: Haaland 1983, as textbooks quote it, from memory.
+// TestHaalandIsNearColebrook: Haaland's explicit form is within 2 % of Colebrook's over
+// the range of charts; source: Haaland 1983, as textbooks quote it, from memory.
 func TestHaalandIsNearColebrook(t *testing.T) {
+	haaland := func(re, roughness float64) float64 { return -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/re) }
 	for _, re := range []float64{4000, 1e4, 1e5, 1e6, 1e8} {
 		for _, roughness := range []float64{0, 1e-5, 1e-3, 0.01, 0.05} {
 			f, _ := colebrook(re, roughness)

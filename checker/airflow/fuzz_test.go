@@ -115,7 +115,7 @@ func FuzzSystem(f *testing.F) {
 		fan := curveOf(t, 0, 300, 0.02, 200, 0.02, 150, 0.05, 0)
 		o, err := s.MeetOpen(fan)
 		if err == nil && o.Meeting == OnCurve {
-			onCurve(t, fan, Point{o.Flow, o.Losses.Pressure})
+			onCurve(t, fan, Point{o.Flow, o.Losses().Pressure})
 		}
 	})
 }

@@ -62,12 +62,13 @@ func (s Section) Loss(air Air, flow q.Flow) (SectionLoss, error) {
 	if err != nil {
 		return SectionLoss{}, err
 	}
-	loss := s.lossAt(s.conduit(air), max(0, float64(flow)))
+	c := s.conduit(air)
+	loss := s.lossAt(&c, max(0, float64(flow)))
 	return loss, bounds.Check("velocity", loss.Velocity, 0, mostVelocity)
 }
 
 // lossAt adds the single fittings.
-func (s Section) lossAt(c conduit, flow float64) SectionLoss {
+func (s Section) lossAt(c *conduit, flow float64) SectionLoss {
 	loss := c.at(flow)
 	loss.Fittings = slices.Grow(loss.Fittings, len(s.Fittings))
 	for _, f := range s.Fittings {
@@ -94,6 +95,7 @@ func (s Section) Flow(air Air, loss q.Pressure) (q.Flow, error) {
 	if high := c.drop(most); high < float64(loss) || high == 0 {
 		return 0, fmt.Errorf("loss %q is out of reach, at %v the section loses %q", loss, mostVelocity, q.Pressure(high))
 	}
-	flow, _ := root(func(flow float64) float64 { return c.drop(flow) - float64(loss) }, 0, most)
+	missing := func(flow float64) float64 { return c.drop(flow) - float64(loss) }
+	flow, _ := root(missing, spot{0, missing(0)}, spot{most, missing(most)})
 	return q.Flow(math.Max(0, flow)), nil
 }

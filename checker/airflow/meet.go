@@ -19,16 +19,16 @@ const (
 
 // Operation is what a fan delivers through a system.
 //
-// OnCurve, Flow and Pressure are the operating point, and Losses those of it. Else
-// there is no operating point that the curve tells of: Flow and Pressure are zero,
-// and Losses are those at the end of the curve that is nearer. The flow through the
+// OnCurve, Flow and Pressure are the operating point, and Losses gives those of it.
+// Else there is no operating point that the curve tells of: Flow and Pressure are zero,
+// and Losses gives those at the end of the curve that is nearer. The flow through the
 // fan is from Least to Most in each case.
 type Operation struct {
 	Meeting     Meeting
 	Flow        q.Flow
 	Pressure    q.Pressure
 	Least, Most q.Flow // equal to Flow on the curve; 0 and infinity where nothing is known
-	Losses      *Losses
+	Losses      func() *Losses
 	Steps       int // evaluations of the system curve
 }
 
@@ -54,12 +54,15 @@ func (s *System) MeetOpen(fan Curve) (*Operation, error) {
 	if err != nil {
 		return nil, err
 	}
-	return meet(fan, n.pressure, s.Open)
+	return meet(fan, n.pressure, func(total q.Flow) (func() *Losses, error) {
+		losses, err := s.Open(total)
+		return func() *Losses { return losses }, err
+	})
 }
 
 // meet walks along the fan curve, on which the pressure missing to the system never
 // falls.
-func meet(fan Curve, system func(total float64) (float64, error), losses func(q.Flow) (*Losses, error)) (*Operation, error) {
+func meet(fan Curve, system func(total float64) (float64, error), losses func(q.Flow) (func() *Losses, error)) (*Operation, error) {
 	if err := fan.given(); err != nil {
 		return nil, err
 	}
@@ -84,30 +87,34 @@ func meet(fan Curve, system func(total float64) (float64, error), losses func(q.
 // there or nearest.
 func (o *Operation) find(fan Curve, missing func(Point) float64) Point {
 	first, last := fan.ends()
-	beside := func(p Point) int { return q.Compare(missing(p)+float64(p.Pressure), float64(p.Pressure)) }
-	if beside(first) > 0 {
+	beside := func(p Point, missing float64) int { return q.Compare(missing+float64(p.Pressure), float64(p.Pressure)) }
+	atFirst := missing(first)
+	if beside(first, atFirst) > 0 {
 		o.Meeting, o.Most = AboveCurve, first.Flow
 		return first
 	}
-	if beside(last) < 0 {
+	atLast := missing(last)
+	if beside(last, atLast) < 0 {
 		o.Meeting, o.Least, o.Most = BeyondCurve, last.Flow, q.Flow(math.Inf(1))
 		return last
 	}
-	at := fan.cross(missing)
+	at := fan.cross(missing, atFirst, atLast)
 	o.Meeting, o.Flow, o.Pressure, o.Least, o.Most = OnCurve, at.Flow, at.Pressure, at.Flow, at.Flow
 	return at
 }
 
-// cross finds the point where nothing is missing, first the line, then the place.
-func (c Curve) cross(missing func(Point) float64) Point {
+// cross finds the point where nothing is missing, first the line, then the place. What
+// is missing at the ends of the curve is known.
+func (c Curve) cross(missing func(Point) float64, atLow, atHigh float64) Point {
 	low, high := 0, len(c.points)-1
 	for high-low > 1 {
-		if middle := (low + high) / 2; missing(c.points[middle]) < 0 {
-			low = middle
+		middle := (low + high) / 2
+		if m := missing(c.points[middle]); m < 0 {
+			low, atLow = middle, m
 		} else {
-			high = middle
+			high, atHigh = middle, m
 		}
 	}
-	share, _ := root(func(share float64) float64 { return missing(c.between(high, share)) }, 0, 1)
+	share, _ := root(func(share float64) float64 { return missing(c.between(high, share)) }, spot{0, atLow}, spot{1, atHigh})
 	return c.between(high, share)
 }

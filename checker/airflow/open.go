@@ -42,10 +42,10 @@ func (s *System) Open(total q.Flow) (*Losses, error) {
 	if err := n.solve(max(0, float64(total))); err != nil {
 		return nil, err
 	}
-	losses, err := s.losses(n.inlet, n.outlet, false)
-	if err != nil {
+	if err := s.checkVelocities(n.inlet, n.outlet); err != nil {
 		return nil, err
 	}
+	losses := s.losses(n.inlet, n.outlet, false)
 	losses.Iterations = n.iterations
 	return losses, nil
 }

@@ -1,6 +1,7 @@
 package airflow
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -8,21 +9,31 @@ import (
 	q "github.com/ventlint/ventlint/checker/quantity"
 )
 
-// losses gives all figures at known flows.
-func (s *System) losses(inlet, outlet assignment, damped bool) (*Losses, error) {
-	in, err := s.sideLosses(&s.inlet, inlet, damped)
-	if err != nil {
-		return nil, err
-	}
-	out, err := s.sideLosses(&s.outlet, outlet, damped)
-	if err != nil {
-		return nil, err
-	}
-	flow := max(inlet.sum(s.inlet.roots), outlet.sum(s.outlet.roots))
-	return &Losses{Flow: q.Flow(flow), Pressure: in.Pressure + out.Pressure, Inlet: in, Outlet: out}, nil
+// checkVelocities refuses flows of air that is too fast for its losses to be known.
+func (s *System) checkVelocities(inlet, outlet assignment) error {
+	return cmp.Or(s.inlet.checkVelocities(inlet), s.outlet.checkVelocities(outlet))
 }
 
-func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error) {
+func (t *side) checkVelocities(a assignment) error {
+	for i := range t.branches {
+		b := &t.branches[i]
+		for k := range b.conduits {
+			if err := bounds.Check("velocity", q.Velocity(a[i]/b.conduits[k].area), 0, mostVelocity); err != nil {
+				return fmt.Errorf("run %q, section %d: %w", b.id, k+1, err)
+			}
+		}
+	}
+	return nil
+}
+
+// losses gives all figures at known flows.
+func (s *System) losses(inlet, outlet assignment, damped bool) *Losses {
+	in, out := s.sideLosses(&s.inlet, inlet, damped), s.sideLosses(&s.outlet, outlet, damped)
+	flow := max(inlet.sum(s.inlet.roots), outlet.sum(s.outlet.roots))
+	return &Losses{Flow: q.Flow(flow), Pressure: in.Pressure + out.Pressure, Inlet: in, Outlet: out}
+}
+
+func (s *System) sideLosses(t *side, a assignment, damped bool) SideLoss {
 	var loss SideLoss
 	sums := make([]q.Pressure, len(t.branches))
 	for i := range t.branches {
@@ -35,10 +46,7 @@ func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error
 			loss.add(e)
 			continue
 		}
-		r, err := s.runLoss(b, a[i])
-		if err != nil {
-			return SideLoss{}, err
-		}
+		r := s.runLoss(b, a[i])
 		loss.Runs = append(loss.Runs, r)
 		sums[i] += r.Loss
 	}
@@ -47,7 +55,7 @@ func (s *System) sideLosses(t *side, a assignment, damped bool) (SideLoss, error
 			loss.Ends[i].Damper = loss.Pressure - loss.Ends[i].Sum
 		}
 	}
-	return loss, nil
+	return loss
 }
 
 // path gives the runs from the fan to an end.
@@ -79,20 +87,17 @@ func (s *System) endLoss(b *branch, flow float64, before q.Pressure, path []stri
 	return e
 }
 
-func (s *System) runLoss(b *branch, flow float64) (RunLoss, error) {
+func (s *System) runLoss(b *branch, flow float64) RunLoss {
 	r := RunLoss{ID: b.id, Flow: q.Flow(flow), Sections: slices.Grow([]SectionLoss(nil), len(b.conduits))}
 	for i, section := range s.runs[b.run].Sections {
-		loss := section.lossAt(b.conduits[i], flow)
-		if err := bounds.Check("velocity", loss.Velocity, 0, mostVelocity); err != nil {
-			return RunLoss{}, fmt.Errorf("run %q, section %d: %w", b.id, i+1, err)
-		}
+		loss := section.lossAt(&b.conduits[i], flow)
 		r.Sections = append(r.Sections, loss)
 		r.Loss += loss.Total
 	}
 	var stated q.Pressure
 	r.Stated, stated = statedAt(b.stated, flow)
 	r.Loss += stated
-	return r, nil
+	return r
 }
 
 func statedAt(losses []StatedLoss, flow float64) (results []StatedResult, sum q.Pressure) {

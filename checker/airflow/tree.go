@@ -22,8 +22,8 @@ type branch struct {
 // drop is the loss at a flow of zero or more.
 func (b *branch) drop(flow float64) float64 {
 	var sum float64
-	for _, c := range b.conduits {
-		sum += c.drop(flow)
+	for i := range b.conduits {
+		sum += b.conduits[i].drop(flow)
 	}
 	for _, s := range b.stated {
 		sum += s.drop(flow)

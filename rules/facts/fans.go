@@ -107,7 +107,7 @@ func (f *Facts) listMeeting(w *working, c turned, o *airflow.Operation) {
 		}
 	}
 	w.take(Input{Name: "density of the air, of that of the curve", Value: q.Ratio(c.law.Density)})
-	f.list(w, o.Losses)
+	f.list(w, o.Losses())
 }
 
 // asked is the flow of a side that a setting is meant to move, and where the design

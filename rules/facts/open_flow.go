@@ -36,7 +36,7 @@ func (f *Facts) openFlow(terminal *design.Terminal) result[q.Flow] {
 					continue
 				}
 				if o := fromWhole(w, f.openOperation(unit, s)); o != nil && o.Meeting == airflow.OnCurve {
-					ends = append(ends, s.indoorLoss(o.Losses).Ends...)
+					ends = append(ends, s.indoorLoss(o.Losses()).Ends...)
 				}
 			}
 		}
