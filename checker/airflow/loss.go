@@ -8,6 +8,7 @@ import (
 
 	"github.com/ventlint/ventlint/checker/bounds"
 	q "github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/checker/roots"
 )
 
 // Gradient is pressure loss along a duct in pascals per metre.
@@ -96,6 +97,6 @@ func (s Section) Flow(air Air, loss q.Pressure) (q.Flow, error) {
 		return 0, fmt.Errorf("loss %q is out of reach, at %v the section loses %q", loss, mostVelocity, q.Pressure(high))
 	}
 	missing := func(flow float64) float64 { return c.drop(flow) - float64(loss) }
-	flow, _ := root(missing, spot{0, missing(0)}, spot{most, missing(most)})
+	flow, _ := roots.Find(missing, roots.At(missing, 0), roots.At(missing, most), precision)
 	return q.Flow(math.Max(0, flow)), nil
 }

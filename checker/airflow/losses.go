@@ -47,9 +47,9 @@ func (e EndLoss) Closed() bool { return e.Flow == 0 }
 
 // Run finds a run of either side by its id.
 func (l *Losses) Run(id string) (RunLoss, bool) {
-	for _, r := range slices.Concat(l.Inlet.Runs, l.Outlet.Runs) {
-		if r.ID == id {
-			return r, true
+	for _, runs := range [][]RunLoss{l.Inlet.Runs, l.Outlet.Runs} {
+		if i := slices.IndexFunc(runs, func(r RunLoss) bool { return r.ID == id }); i >= 0 {
+			return runs[i], true
 		}
 	}
 	return RunLoss{}, false
@@ -57,9 +57,9 @@ func (l *Losses) Run(id string) (RunLoss, bool) {
 
 // End finds an end of either side by its id.
 func (l *Losses) End(id string) (EndLoss, bool) {
-	for _, e := range slices.Concat(l.Inlet.Ends, l.Outlet.Ends) {
-		if e.ID == id {
-			return e, true
+	for _, ends := range [][]EndLoss{l.Inlet.Ends, l.Outlet.Ends} {
+		if i := slices.IndexFunc(ends, func(e EndLoss) bool { return e.ID == id }); i >= 0 {
+			return ends[i], true
 		}
 	}
 	return EndLoss{}, false

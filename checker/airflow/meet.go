@@ -5,7 +5,11 @@ import (
 	"math"
 
 	q "github.com/ventlint/ventlint/checker/quantity"
+	"github.com/ventlint/ventlint/checker/roots"
 )
+
+// precision is that of flows that a search finds, as a share.
+const precision = 1e-13
 
 // Meeting is where the system curve passes a fan curve.
 type Meeting string
@@ -115,6 +119,6 @@ func (c Curve) cross(missing func(Point) float64, atLow, atHigh float64) Point {
 			high, atHigh = middle, m
 		}
 	}
-	share, _ := root(func(share float64) float64 { return missing(c.between(high, share)) }, spot{0, atLow}, spot{1, atHigh})
+	share, _ := roots.Find(func(share float64) float64 { return missing(c.between(high, share)) }, roots.Spot{X: 0, Y: atLow}, roots.Spot{X: 1, Y: atHigh}, precision)
 	return c.between(high, share)
 }

@@ -1,6 +1,10 @@
 package site
 
-import "math"
+import (
+	"math"
+
+	"github.com/ventlint/ventlint/checker/roots"
+)
 
 // crossing is two discs in planes that meet. Both planes hold the direction of
 // their common line. A point of the first disc is given by s along that
@@ -36,7 +40,8 @@ func newCrossing(first, second disc, common vec) crossing {
 // nearest turns t into the radius times the sine of an angle, which keeps the
 // slope finite at the rim.
 func (c crossing) nearest() approach {
-	angle := turningPoint(-math.Pi/2, math.Pi/2, c.slope)
+	slope := c.slope
+	angle, _ := roots.Find(slope, roots.At(slope, -math.Pi/2), roots.At(slope, math.Pi/2), roots.Finest)
 	s, t := c.best(math.Sincos(angle))
 	p := c.first.centre.plusTimes(s, c.common).plusTimes(t, c.square)
 	return c.second.toPoint(p).swapped()

@@ -1,6 +1,10 @@
 package site
 
-import "math"
+import (
+	"math"
+
+	"github.com/ventlint/ventlint/checker/roots"
+)
 
 // parallel is the sine of an angle below which directions count as parallel. It
 // moves an edge at 1 m by 1e-13 m at most.
@@ -62,13 +66,15 @@ func (s segment) toDisc(d disc) approach {
 		return d.toPoint(s.foot(d.centre)).swapped()
 	}
 	slope := func(t float64) float64 { return d.rate(s.a.plusTimes(t, way), way) }
+	start, end := roots.At(slope, 0), roots.At(slope, 1)
 	switch {
-	case slope(0) >= 0:
+	case start.Y >= 0:
 		return d.toPoint(s.a).swapped()
-	case slope(1) <= 0:
+	case end.Y <= 0:
 		return d.toPoint(s.b).swapped()
 	}
-	return d.toPoint(s.a.plusTimes(turningPoint(0, 1, slope), way)).swapped()
+	t, _ := roots.Find(slope, start, end, roots.Finest)
+	return d.toPoint(s.a.plusTimes(t, way)).swapped()
 }
 
 func (d disc) toDisc(other disc) approach {

@@ -37,25 +37,3 @@ func (r region) to(other piece) approach  { return other.toRegion(r).swapped() }
 func (s segment) toRegion(r region) approach { return r.toSegment(s).swapped() }
 func (d disc) toRegion(r region) approach    { return r.toDisc(d).swapped() }
 func (d disc) toSegment(s segment) approach  { return s.toDisc(d).swapped() }
-
-// turningPoint finds where a slope that never falls, over low to high, passes
-// from negative to positive. Halving stops at neighbouring numbers at the
-// latest; the count bounds it.
-func turningPoint(low, high float64, slope func(float64) float64) float64 {
-	const halvings = 64
-	for range halvings {
-		middle := low + (high-low)/2
-		if middle <= low || middle >= high {
-			return middle
-		}
-		switch g := slope(middle); {
-		case g == 0:
-			return middle
-		case g < 0:
-			low = middle
-		default:
-			high = middle
-		}
-	}
-	return low + (high-low)/2
-}

@@ -122,11 +122,3 @@ func TestAlmostParallelDiscs(t *testing.T) {
 		}
 	}
 }
-
-func TestTurningPointIsBounded(t *testing.T) {
-	calls := 0
-	got := turningPoint(0, 1, func(x float64) float64 { calls++; return x - 0.3 })
-	assert.InDelta(t, 0.3, got, 1e-16)
-	assert.LessOrEqual(t, calls, 64)
-	assert.Equal(t, 1.0, turningPoint(1, 1, func(float64) float64 { return 1 }), "an empty span")
-}

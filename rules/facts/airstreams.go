@@ -235,19 +235,19 @@ func (f *Facts) onCurve(unit *design.Ventilator, s side, setting string) result[
 func (f *Facts) damperLoss(terminal *design.Terminal) result[q.Pressure] {
 	line := Line{Name: "loss of the balancing damper", Of: f.label(terminal), Formula: "critical path - this path", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Pressure, error) {
-		var ends []airflow.EndLoss
+		var all []*airflow.Losses
 		for _, unit := range f.Design.Ventilators {
 			for _, s := range sides(unit) {
 				if s.indoor == terminal.Airstream {
 					if l := fromWhole(w, f.atDesign(unit, s)); l != nil {
-						ends = append(ends, s.indoorLoss(l).Ends...)
+						all = append(all, l)
 					}
 				}
 			}
 		}
 		return func() (q.Pressure, error) {
-			for _, e := range ends {
-				if e.ID == terminal.ID {
+			for _, losses := range all {
+				if e, is := losses.End(terminal.ID); is {
 					w.take(Input{Name: "this path", Value: e.Sum})
 					return e.Damper, nil
 				}

@@ -44,18 +44,18 @@ func (l *layout) add(stream design.Airstream, moved q.Flow) (found bool) {
 // end of the one nearer the unit.
 func (l *layout) nodes(d *design.Duct) (from, to string) {
 	inward := d.Airstream == "outdoor-air" || d.Airstream == "extract-air"
-	near, far := d.From, d.To
+	near, nearKey, far, farKey := d.From, "from", d.To, "to"
 	if inward {
-		near, far = d.To, d.From
+		near, nearKey, far, farKey = d.To, "to", d.From, "from"
 	}
-	begin := l.node(d, near, map[bool]string{false: "from", true: "to"}[inward])
+	begin := l.node(d, near, nearKey)
 	beyond := "end of " + d.ID
 	if far != nil {
 		if _, isDuct := l.facts.Design.Find(*far).(*design.Duct); !isDuct {
 			beyond = *far
 		}
 	} else if !l.continued(d.ID) {
-		l.lack(d.Ref, map[bool]string{false: "to", true: "from"}[inward])
+		l.lack(d.Ref, farKey)
 	}
 	if inward {
 		return beyond, begin

@@ -21,7 +21,7 @@ func (f *Facts) Figures() []Line {
 			all = append(all, f.supplyTemperature(unit, winter).line, f.frostMargin(unit).line)
 		}
 	}
-	var known []Line
+	known := make([]Line, 0, len(all))
 	for _, line := range all {
 		if line.Value != nil {
 			known = append(known, *line)

@@ -29,20 +29,20 @@ func (f *Facts) openOperation(unit *design.Ventilator, s side) result[*airflow.O
 func (f *Facts) openFlow(terminal *design.Terminal) result[q.Flow] {
 	line := Line{Name: "flow with every damper open", Of: f.label(terminal), Formula: "every way from the fan loses the same", Source: lossSource}
 	return compute(f, line, func(w *working) func() (q.Flow, error) {
-		var ends []airflow.EndLoss
+		var all []*airflow.Losses
 		for _, unit := range f.Design.Ventilators {
 			for _, s := range sides(unit) {
 				if s.indoor != terminal.Airstream {
 					continue
 				}
 				if o := fromWhole(w, f.openOperation(unit, s)); o != nil && o.Meeting == airflow.OnCurve {
-					ends = append(ends, s.indoorLoss(o.Losses()).Ends...)
+					all = append(all, o.Losses())
 				}
 			}
 		}
 		return func() (q.Flow, error) {
-			for _, e := range ends {
-				if e.ID == terminal.ID {
+			for _, losses := range all {
+				if e, is := losses.End(terminal.ID); is {
 					w.take(Input{Name: "loss of this way at that flow", Value: e.Sum})
 					return e.Flow, nil
 				}

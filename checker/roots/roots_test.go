@@ -1,4 +1,4 @@
-package airflow
+package roots
 
 import (
 	"math"
@@ -11,7 +11,7 @@ import (
 
 // search looks for a root between two places.
 func search(f func(float64) float64, low, high float64) (x float64, steps int) {
-	return root(f, spot{low, f(low)}, spot{high, f(high)})
+	return Find(f, At(f, low), At(f, high), 1e-13)
 }
 
 // TestRoots finds known roots of rising functions, steep, level and with a jump,
@@ -25,7 +25,7 @@ func TestRoots(t *testing.T) {
 		require.InEpsilon(t, at, x, 1e-9, "power %v", power)
 		most, sum = max(most, steps), sum+steps
 	}
-	assert.Less(t, most, mostRootSteps/2)
+	assert.Less(t, most, mostSteps/2)
 	assert.Less(t, sum, 25*20_000)
 	x, _ := search(func(x float64) float64 {
 		if x < 0.3 {
@@ -71,14 +71,14 @@ func TestRootsAreFoundInFewSteps(t *testing.T) {
 // TestLooksAheadByAParabola: three spots of x = 2 + 3 y + y^2/10 lead to 2, and spots
 // that lie on no such gentle bend to the middle. The first of them is between the others.
 func TestLooksAheadByAParabola(t *testing.T) {
-	at := func(y float64) spot { return spot{2 + 3*y + y*y/10, y} }
+	at := func(y float64) Spot { return Spot{2 + 3*y + y*y/10, y} }
 	for _, y := range [][3]float64{{-1, 2, -2}, {1, -3, 4}, {3, -1, 4}} {
 		a, b, c := at(y[0]), at(y[1]), at(y[2])
-		assert.InDelta(t, 2, a.x+ahead(a, b, c)*(b.x-a.x), 1e-12, y)
+		assert.InDelta(t, 2, a.X+ahead(a, b, c)*(b.X-a.X), 1e-12, y)
 	}
-	low, high := spot{0, -1}, spot{1, 9}
+	low, high := Spot{0, -1}, Spot{1, 9}
 	for y, trusted := range map[float64]bool{1.8: false, 2: true, 4: true, 6: true, 6.2: false} { // 4 is on the chord
-		assert.Equal(t, trusted, ahead(spot{0.5, y}, low, high) != 0.5, y)
+		assert.Equal(t, trusted, ahead(Spot{0.5, y}, low, high) != 0.5, y)
 	}
-	assert.Equal(t, 0.5, ahead(spot{1, math.NaN()}, low, high))
+	assert.Equal(t, 0.5, ahead(Spot{1, math.NaN()}, low, high))
 }
