@@ -24,7 +24,7 @@ type wording struct{ text, subjects string }
 // compile compiles every rule of the pack; all mistakes are reported at once. A
 // rule that is as its parent has it is compiled already.
 func (e *Effective) compile(known bool, report *mistakes) {
-	names := expression.Names{Limits: map[string]any{}, Tables: map[string]expression.Table{}}
+	names := expression.Names{Limits: make(map[string]any, len(e.Limits)), Tables: make(map[string]expression.Table, len(e.Tables))}
 	for name, limit := range e.Limits {
 		names.Limits[name] = nil
 		if v := limit.Part.Value; v != nil {
@@ -34,7 +34,8 @@ func (e *Effective) compile(known bool, report *mistakes) {
 	for name, table := range e.Tables {
 		names.Tables[name] = table.Part
 	}
-	work := &compiling{e, names, map[wording]*expression.List{}, map[wording]*expression.Condition{}, known, report}
+	conditions := make(map[wording]*expression.Condition, 2*len(e.Rules))
+	work := &compiling{e, names, map[wording]*expression.List{}, conditions, known, report}
 	for _, r := range e.Rules {
 		if !r.rests(e.broken) && !r.means(names, e.Head.ID) {
 			r.compile(work)

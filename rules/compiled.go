@@ -8,7 +8,8 @@ import (
 	"github.com/ventlint/ventlint/rules/facts"
 )
 
-// Compiled is a rule ready to run, with what it inherits.
+// Compiled is a rule ready to run, with what it inherits. A pack is read into these:
+// the rest is filled in when it is laid over its parents.
 type Compiled struct {
 	Rule
 
@@ -55,11 +56,13 @@ var language = sync.OnceValue(func() *expression.Language {
 	return l
 })
 
-func newCompiled(r *Rule, pack *Pack, bases map[string]Owned[*Base]) *Compiled {
-	c := &Compiled{Rule: *r, Pack: pack.Head.ID, ranges: r.Each(), base: pack.Head.DefaultBase, Given: map[string]string{}, written: origin{r.Ref, pack.Name}, uses: &uses{}}
-	c.Samples = settled(r.Samples, home{bases, pack.Head.DefaultBase, pack})
-	c.Equivalents = said(r.Equivalents, pack)
-	return c
+// begin makes a rule of a pack one that can be compiled.
+func (c *Compiled) begin(pack *Pack, bases map[string]Owned[*Base]) {
+	c.Pack, c.base = pack.Head.ID, pack.Head.DefaultBase
+	c.Given, c.uses = map[string]string{}, &uses{}
+	c.ranges, c.written = c.Rule.Each(), origin{c.Ref, pack.Name}
+	c.Samples = settled(c.Samples, home{bases, pack.Head.DefaultBase, pack})
+	c.Equivalents = said(c.Equivalents, pack)
 }
 
 // place is where a text of the rule stands.

@@ -9,7 +9,7 @@ import (
 
 // inherit lays a pack over its parents.
 func inherit(pack *Pack, parents []*Effective, report *mistakes) *Effective {
-	e := &Effective{Head: pack.Head, Limits: map[string]Owned[*Limit]{}, Tables: map[string]Owned[*Table]{},
+	e := &Effective{Head: pack.Head, Limits: make(map[string]Owned[*Limit], len(pack.Limits)), Tables: map[string]Owned[*Table]{},
 		Bases: map[string]Owned[*Base]{}, unsettled: map[string][2]string{}, Files: []*Pack{pack}}
 	e.digest = sync.OnceValue(e.sum)
 	for _, parent := range parents {
@@ -178,7 +178,8 @@ func (e *Effective) addRules(pack *Pack, report *mistakes) {
 		twin := e.Rule(r.ID)
 		switch {
 		case twin == nil || twin.ID != r.ID: // an alias is looked at with all names
-			e.Rules = append(e.Rules, newCompiled(r, pack, e.Bases))
+			r.begin(pack, e.Bases)
+			e.Rules = append(e.Rules, r)
 		case twin.place("require").file == pack.Name && twin.Pack == pack.Head.ID:
 			report.add(r.At("id"), r.KeyPath("id"), fmt.Sprintf("rule %q stands in this pack twice", r.ID), "")
 		default:

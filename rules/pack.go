@@ -16,7 +16,7 @@ type Pack struct {
 	Limits  map[string]*Limit `toml:"limits"`
 	Tables  map[string]*Table `toml:"table"`
 	Bases   map[string]*Base  `toml:"base"`
-	Rules   []*Rule           `toml:"rule"`
+	Rules   []*Compiled       `toml:"rule"`
 	Changes []*Change         `toml:"change"`
 	Samples []*OwnSample      `toml:"sample"`
 

@@ -19,10 +19,8 @@ func unitOf(symbol string) (unit, error) {
 	if symbol == "" {
 		return unit{kind: reflect.TypeFor[float64](), scale: 1}, nil
 	}
-	for _, u := range quantity.Units() {
-		if u.Symbol == symbol {
-			return unit{u.Type, u.Scale, u.Offset}, nil
-		}
+	if u, ok := quantity.UnitOf(symbol); ok {
+		return unit{u.Type, u.Scale, u.Offset}, nil
 	}
 	return unit{}, fmt.Errorf("unknown unit %q", symbol)
 }

@@ -122,6 +122,14 @@ func Units() []Unit {
 	return list
 }
 
+// UnitOf finds the unit of a spelling; ok is false when there is none.
+func UnitOf(symbol string) (u Unit, ok bool) {
+	if found := unitBySymbol[symbol]; found != nil {
+		return found.Unit, true
+	}
+	return Unit{}, false
+}
+
 // lookup finds the unit of a spelling; want may be nil.
 func lookup(symbol string, want *kind) *unit {
 	if symbol == "%" && want == percentSlope.kind {

@@ -54,6 +54,8 @@ func (g *generator) of(t reflect.Type) object {
 		return g.of(t.Elem())
 	case strings.HasPrefix(t.Name(), "Link["):
 		return idSchema()
+	case t == reflect.TypeFor[rules.Compiled]():
+		return g.of(asRead(t))
 	}
 	if special := g.special(t); special != nil {
 		return g.define(t, func() object { return special })
@@ -74,6 +76,14 @@ func (g *generator) of(t reflect.Type) object {
 		return object{}
 	}
 	return object{"type": plain[t.Kind()]}
+}
+
+// asRead is what of a type stands in files: a rule ready to run stands there as a rule.
+func asRead(t reflect.Type) reflect.Type {
+	if t == reflect.TypeFor[rules.Compiled]() {
+		return reflect.TypeFor[rules.Rule]()
+	}
+	return t
 }
 
 var plain = map[reflect.Kind]string{
@@ -154,6 +164,7 @@ func (g *generator) property(t reflect.Type, field reflect.StructField, key stri
 	for held.Kind() == reflect.Pointer || held.Kind() == reflect.Slice || held.Kind() == reflect.Map {
 		held = held.Elem()
 	}
+	held = asRead(held)
 	example := ""
 	if quantity.ExampleOf(held) != "" {
 		example = quantity.Describe(held)
