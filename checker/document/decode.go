@@ -47,7 +47,7 @@ func (d *decoder) value(n *node, v reflect.Value, s *shape) bool {
 	case s.kind == reflect.Pointer:
 		return d.pointer(n, v, s)
 	case s.unmarshals:
-		return d.unmarshal(n, v, s)
+		return d.unmarshal(n, v.Addr(), s)
 	}
 	switch s.kind {
 	case reflect.Struct:
@@ -64,21 +64,27 @@ func (d *decoder) value(n *node, v reflect.Value, s *shape) bool {
 
 func (d *decoder) pointer(n *node, v reflect.Value, s *shape) bool {
 	to := reflect.New(s.of.typ)
-	if !d.value(n, to.Elem(), s.of) {
-		return false
+	good := false
+	if s.of.unmarshals {
+		good = d.unmarshal(n, to, s.of)
+	} else {
+		good = d.value(n, to.Elem(), s.of)
 	}
-	v.Set(to)
-	return true
+	if good {
+		v.Set(to)
+	}
+	return good
 }
 
-func (d *decoder) unmarshal(n *node, v reflect.Value, s *shape) bool {
-	if !d.finite(n) {
+// unmarshal lets a type read itself; to points to one.
+func (d *decoder) unmarshal(n *node, to reflect.Value, s *shape) bool {
+	if n.kind != text && !d.finite(n) {
 		return false
 	}
 	if s.kind == reflect.Struct {
-		d.refer(n, v, s.fields())
+		d.refer(n, to.Elem(), s.fields())
 	}
-	err := v.Addr().Interface().(Unmarshaler).UnmarshalTOML(d.tree.generic(n))
+	err := to.Interface().(Unmarshaler).UnmarshalTOML(d.tree.generic(n))
 	if err == nil {
 		return true
 	}

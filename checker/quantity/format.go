@@ -34,7 +34,7 @@ func format(v any, s System, st style) string {
 	r := reflect.ValueOf(v)
 	switch r.Kind() {
 	case reflect.Float64, reflect.Float32:
-		return formatFloat(r.Float(), kindByType[r.Type()], s, st)
+		return formatFloat(r.Float(), kindFor(r.Type()), s, st)
 	case reflect.Int, reflect.Int64, reflect.Int32:
 		return strconv.FormatInt(r.Int(), 10)
 	case reflect.String:

@@ -41,13 +41,15 @@ var kinds = []*kind{
 	kindOf[Mass]("mass", "60 lb"),
 }
 
-var kindByType = func() map[reflect.Type]*kind {
-	byType := make(map[reflect.Type]*kind, len(kinds))
+// kindFor finds the kind of a type; nil for what is no quantity.
+func kindFor(t reflect.Type) *kind {
 	for _, k := range kinds {
-		byType[k.typ] = k
+		if k.typ == t {
+			return k
+		}
 	}
-	return byType
-}()
+	return nil
+}
 
 func kindOf[T Quantity](name, example string) *kind {
 	return &kind{reflect.TypeFor[T](), name, example, func(si float64) any { return T(si) }}
@@ -56,7 +58,7 @@ func kindOf[T Quantity](name, example string) *kind {
 // NameOf gives the word for a type in messages: "length", "flow", and "number",
 // "text", "yes-or-no" for what is no quantity; any other type by its Go name.
 func NameOf(t reflect.Type) string {
-	if k := kindByType[t]; k != nil {
+	if k := kindFor(t); k != nil {
 		return k.name
 	}
 	if t == nil {
@@ -76,7 +78,7 @@ func NameOf(t reflect.Type) string {
 // ExampleOf gives a text that parses as the type, such as "80 cfm"; it is empty
 // for what is no quantity.
 func ExampleOf(t reflect.Type) string {
-	if k := kindByType[t]; k != nil {
+	if k := kindFor(t); k != nil {
 		return k.example
 	}
 	return ""
@@ -84,7 +86,7 @@ func ExampleOf(t reflect.Type) string {
 
 // Describe says what is expected of a type: `a flow such as "80 cfm"`.
 func Describe(t reflect.Type) string {
-	if k := kindByType[t]; k != nil {
+	if k := kindFor(t); k != nil {
 		return k.describe()
 	}
 	if t == nil {

@@ -19,7 +19,7 @@ func Parse(text string) (any, error) {
 // ParseAs reads a text that must be of type T: a unit of another dimension is
 // an error. "%" is a slope where a slope is expected, and else a ratio.
 func ParseAs[T Quantity](text string) (T, error) {
-	want := kindByType[reflect.TypeFor[T]()]
+	want := kindFor(reflect.TypeFor[T]())
 	si, got, err := parse(text, want)
 	if err != nil {
 		return 0, err

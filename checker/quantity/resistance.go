@@ -24,6 +24,9 @@ func scanMarked(s string) (float64, *unit, *slip) {
 // cutMarked cuts insulation as it is marked, "R-8", or nearly so: "R8", "r 8". The
 // value is empty if s is nothing like that.
 func cutMarked(s string) (symbol, hyphen, value string) {
+	if s[0] != 'R' && s[0] != 'r' {
+		return "", "", "" // as most texts
+	}
 	for _, mark := range [...]string{"RSI", "R"} {
 		if len(s) <= len(mark) || !strings.EqualFold(s[:len(mark)], mark) {
 			continue

@@ -86,7 +86,7 @@ func from(offset, scale float64, spellings ...string) definition {
 }
 
 func units[T Quantity](definitions ...definition) []unit {
-	k := kindByType[reflect.TypeFor[T]()]
+	k := kindFor(reflect.TypeFor[T]())
 	count := 0
 	for _, d := range definitions {
 		count += len(d.spellings)
@@ -109,7 +109,7 @@ var unitBySymbol = func() map[string]*unit {
 }()
 
 // percentSlope is "%" where a slope is expected; elsewhere "%" is a ratio.
-var percentSlope = &unit{Unit{"%", reflect.TypeFor[Slope](), 0.01, 0}, kindByType[reflect.TypeFor[Slope]()], false}
+var percentSlope = &unit{Unit{"%", reflect.TypeFor[Slope](), 0.01, 0}, kindFor(reflect.TypeFor[Slope]()), false}
 
 // Units lists every spelling of every unit, grouped by type, the printed
 // spelling of a unit first. Foot and inch marks are not among them: they are
