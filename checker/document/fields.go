@@ -2,7 +2,6 @@ package document
 
 import (
 	"reflect"
-	"slices"
 	"strings"
 )
 
@@ -31,6 +30,24 @@ type fields struct {
 
 var refType = reflect.TypeFor[Ref]()
 
+// fieldsOf looks at a struct type.
+func fieldsOf(t reflect.Type) *fields {
+	f := &fields{list: make([]Field, 0, room(t))}
+	f.gather(t, nil)
+	return f
+}
+
+// room is how many keys a struct type has at most. Structs embed others first.
+func room(t reflect.Type) int {
+	most := t.NumField()
+	for i := 0; i < t.NumField() && t.Field(i).Anonymous; i++ {
+		if embedded := t.Field(i).Type; embedded.Kind() == reflect.Struct {
+			most += room(embedded)
+		}
+	}
+	return most
+}
+
 func (f *fields) gather(t reflect.Type, index []int) {
 	for i := range t.NumField() {
 		each := t.Field(i)
@@ -43,7 +60,6 @@ func (f *fields) gather(t reflect.Type, index []int) {
 		case each.Type == refType && each.Anonymous:
 			f.ref = at
 		case each.Anonymous && key == "" && each.Type.Kind() == reflect.Struct:
-			f.list = slices.Grow(f.list, each.Type.NumField())
 			f.gather(each.Type, at)
 		case key != "" && key != "-":
 			required := options == "required"

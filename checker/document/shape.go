@@ -46,10 +46,7 @@ func unmarshals(t reflect.Type) bool {
 
 // fields are those of a struct.
 func (s *shape) fields() *fields {
-	s.gather.Do(func() {
-		s.inside = &fields{list: make([]Field, 0, s.typ.NumField())}
-		s.inside.gather(s.typ, nil)
-	})
+	s.gather.Do(func() { s.inside = fieldsOf(s.typ) })
 	return s.inside
 }
 
