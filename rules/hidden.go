@@ -48,16 +48,23 @@ func (h hiding) value(v reflect.Value, of document.Ref, key string) {
 	case reflect.Struct:
 		h.inner(v, of, key)
 	case reflect.String:
-		if at := strings.IndexFunc(v.String(), hidden); at >= 0 {
-			r := []rune(v.String()[at:])[0]
-			h.report.add(of.At(key), of.KeyPath(key), fmt.Sprintf("found the character U+%04X in %s, expected text that can be seen", r, key), "")
-		}
+		h.text(v.String(), of, key)
+	}
+}
+
+func (h hiding) text(s string, of document.Ref, key string) {
+	if at := strings.IndexFunc(s, hidden); at >= 0 {
+		r := []rune(s[at:])[0]
+		h.report.add(of.At(key), of.KeyPath(key), fmt.Sprintf("found the character U+%04X in %s, expected text that can be seen", r, key), "")
 	}
 }
 
 // inner looks at a struct that a key holds. One that stands nowhere by itself, as
 // a basis does, is placed by the key.
 func (h hiding) inner(v reflect.Value, of document.Ref, key string) {
+	if pair, ok := v.Interface().(document.Pair); ok {
+		h.text(pair.Text, of, key)
+	}
 	if own, ok := v.Interface().(interface{ Self() document.Ref }); ok && own.Self() != (document.Ref{}) {
 		h.table(v, own.Self())
 		return

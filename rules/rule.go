@@ -39,24 +39,24 @@ func (Read) Values() []string {
 type Rule struct {
 	document.Ref `toml:"-"`
 
-	ID          string            `toml:"id,required"`
-	Title       string            `toml:"title,required"`
-	Topic       Topic             `toml:"topic,required"`
-	Level       Level             `toml:"level,required"`
-	OpenLevel   Level             `toml:"open_level"` // for an open outcome; the rule's level when empty
-	Due         design.Stage      `toml:"due,required"`
-	Ranges      map[string]string `toml:"each"` // what each name ranges over; none: the dwelling as a whole
-	When        string            `toml:"when"`
-	Require     string            `toml:"require,required"`
-	Says        string            `toml:"says,required"`
-	Remedy      string            `toml:"remedy,required"`
-	Caution     string            `toml:"caution"`
-	Judge       bool              `toml:"judge"`      // when require is false a person must judge: review, not fail
-	JudgeWhen   string            `toml:"judge_when"` // the same, only where this condition holds
-	Aliases     []string          `toml:"aliases"`
-	Basis       []Basis           `toml:"basis,required"`
-	Equivalents []Equivalent      `toml:"equivalent"`
-	Samples     []Sample          `toml:"sample"`
+	ID          string          `toml:"id,required"`
+	Title       string          `toml:"title,required"`
+	Topic       Topic           `toml:"topic,required"`
+	Level       Level           `toml:"level,required"`
+	OpenLevel   Level           `toml:"open_level"` // for an open outcome; the rule's level when empty
+	Due         design.Stage    `toml:"due,required"`
+	Ranges      []document.Pair `toml:"each"` // what each name ranges over; none: the dwelling as a whole
+	When        string          `toml:"when"`
+	Require     string          `toml:"require,required"`
+	Says        string          `toml:"says,required"`
+	Remedy      string          `toml:"remedy,required"`
+	Caution     string          `toml:"caution"`
+	Judge       bool            `toml:"judge"`      // when require is false a person must judge: review, not fail
+	JudgeWhen   string          `toml:"judge_when"` // the same, only where this condition holds
+	Aliases     []string        `toml:"aliases"`
+	Basis       []Basis         `toml:"basis,required"`
+	Equivalents []Equivalent    `toml:"equivalent"`
+	Samples     []Sample        `toml:"sample"`
 }
 
 // Equivalent is a change of the rule that no sample can notice, and why.
@@ -76,9 +76,9 @@ type Each struct {
 // Each lists the names of a rule and what they range over, in the order of the
 // file: a later one may depend on an earlier one.
 func (r *Rule) Each() []Each {
-	var list []Each
-	for _, name := range r.Child("each").Keys() {
-		list = append(list, Each{name, r.Ranges[name]})
+	list := make([]Each, len(r.Ranges))
+	for i, each := range r.Ranges {
+		list[i] = Each{each.Key, each.Text}
 	}
 	return list
 }

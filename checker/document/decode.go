@@ -55,6 +55,9 @@ func (d *decoder) value(n *node, v reflect.Value, s *shape) bool {
 	case reflect.Map:
 		return d.mapping(n, v, s)
 	case reflect.Slice:
+		if s.of.typ == reflect.TypeFor[Pair]() {
+			return d.pairs(n, v)
+		}
 		return d.list(n, v, s)
 	case reflect.Interface:
 		return d.anything(n, v)

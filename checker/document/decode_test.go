@@ -30,7 +30,7 @@ type everything struct {
 	Parts    []*part1          `toml:"parts"`
 	Values   []part1           `toml:"values"`
 	ByName   map[string]*part1 `toml:"by_name"`
-	Texts    map[string]string `toml:"texts"`
+	Texts    []Pair            `toml:"texts"`
 	Ordered  ordered           `toml:"ordered"`
 	shared
 
@@ -172,7 +172,7 @@ func TestDecode(t *testing.T) {
 	require.Equal(t, "four", e.Values[0].ID)
 	require.Equal(t, "values[1]", e.Values[0].Path())
 	require.Equal(t, "six", e.ByName["y z"].ID)
-	require.Equal(t, map[string]string{"a": "2", "b": "1"}, e.Texts)
+	require.Equal(t, []Pair{{"b", "1"}, {"a", "2"}}, e.Texts)
 	require.Equal(t, []string{"b", "a"}, e.Child("texts").Keys())
 	require.Equal(t, []string{"z=1", "a=2"}, e.Ordered.list)
 	require.Empty(t, e.untagged+e.Untagged+e.Skipped)
@@ -228,6 +228,7 @@ func TestMistakesOfDecoding(t *testing.T) {
 		{"[[part]]\nid = 'x'", 1, "part", `found a list of tables, expected a table | write [part] once`},
 		{`by_name = 3`, 11, "by_name", `found 3, expected a table | `},
 		{`by_name = { "y z" = { id = 3 } }`, 28, `by_name."y z".id`, `found 3, expected text in quotes | write "3"`},
+		{`texts = ["a"]`, 9, "texts", `found a list, expected a table | `},
 		{`texts = { a = false }`, 15, "texts.a", `found false, expected text in quotes | write "false"`},
 	} {
 		t.Run(c.source, func(t *testing.T) {

@@ -54,6 +54,8 @@ func (g *generator) of(t reflect.Type) object {
 		return g.of(t.Elem())
 	case strings.HasPrefix(t.Name(), "Link["):
 		return idSchema()
+	case t == reflect.TypeFor[[]document.Pair]():
+		return g.of(reflect.TypeFor[map[string]string]())
 	case t == reflect.TypeFor[rules.Compiled]():
 		return g.of(asRead(t))
 	}
