@@ -142,9 +142,11 @@ func (r *reader) comment() bool {
 
 // printable consumes characters that need no second look.
 func (r *reader) printable() {
-	for !r.end() && isPrintable(r.source[r.at]) {
-		r.at++
+	at := r.at
+	for at < len(r.source) && isPrintable(r.source[at]) {
+		at++
 	}
+	r.at = at
 }
 
 // character consumes one character that may stand in a comment or text.

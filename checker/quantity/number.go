@@ -18,18 +18,18 @@ type number struct {
 	whole    bool // written without a point and without a fraction
 }
 
-// scanNumber cuts an unsigned number off the start of s.
+// scanNumber cuts an unsigned number off the start of s, and a blank after it.
 func scanNumber(s string) (number, string, *slip) {
 	if f, after, ok := cutFraction(s); ok {
 		n, wrong := f.number(s[:len(s)-len(after)])
-		return n, strings.TrimSpace(after), wrong
+		return n, strings.TrimPrefix(after, " "), wrong
 	}
-	text, rest, wrong := scanDecimal(s)
+	n, rest, wrong := scanDecimal(s)
 	if wrong != nil {
 		return number{}, s, wrong
 	}
-	value, wrong := decimalValue(text)
-	return number{text: text, value: value, whole: !strings.Contains(text, ".")}, strings.TrimSpace(rest), wrong
+	n.value, wrong = decimalValue(n.text)
+	return n, strings.TrimPrefix(rest, " "), wrong
 }
 
 func decimalValue(text string) (float64, *slip) {
@@ -41,31 +41,31 @@ func decimalValue(text string) (float64, *slip) {
 }
 
 // scanDecimal cuts "12", "12.5" or ".5" off, and refuses spellings of numbers
-// that could be misread.
-func scanDecimal(s string) (text, rest string, wrong *slip) {
+// that could be misread. The number has no value yet.
+func scanDecimal(s string) (n number, rest string, wrong *slip) {
 	whole, rest := digits(s)
 	decimals, after := "", rest
 	if strings.HasPrefix(rest, ".") {
 		decimals, after = digits(rest[1:])
 	}
-	text = s[:len(s)-len(after)]
+	text := s[:len(s)-len(after)]
 	switch {
 	case whole == "" && decimals == "":
-		return "", "", noNumber(s)
+		return number{}, "", noNumber(s)
 	case text != whole && decimals == "":
-		return "", "", slipf("has a point without decimals").instead(whole + after)
+		return number{}, "", slipf("has a point without decimals").instead(whole + after)
 	case strings.HasPrefix(after, "."):
-		return "", "", slipf("has more than one point in its number")
+		return number{}, "", slipf("has more than one point in its number")
 	case strings.HasPrefix(after, ",") && startsNumber(after[1:]):
-		return "", "", commaSlip(s)
+		return number{}, "", commaSlip(s)
 	case strings.HasPrefix(after, "_"):
-		return "", "", slipf("has a separator in its number").instead(strings.ReplaceAll(s, "_", ""))
+		return number{}, "", slipf("has a separator in its number").instead(strings.ReplaceAll(s, "_", ""))
 	case startsExponent(after):
-		return "", "", slipf("has an exponent (write the number out)")
+		return number{}, "", slipf("has an exponent (write the number out)")
 	case text == "0" && startsPrefixed(after):
-		return "", "", slipf("is not a decimal number")
+		return number{}, "", slipf("is not a decimal number")
 	}
-	return text, after, nil
+	return number{text: text, whole: text == whole}, after, nil
 }
 
 // startsExponent tells whether s starts as "e5" or "E-5" does.
