@@ -106,7 +106,7 @@ func workedLine(l facts.Line, units quantity.System) WorkedLine {
 func figures(f *facts.Facts, units quantity.System) []Figure {
 	var list []Figure
 	for _, line := range f.Figures() {
-		list = append(list, Figure{line.Name, line.Of, workedLine(line, units).Value, cmp.Or(line.Note, line.Taken)})
+		list = append(list, Figure{line.Name, line.Of, workedLine(*line, units).Value, cmp.Or(line.Note, line.Taken)})
 	}
 	return list
 }

@@ -61,10 +61,14 @@ func checkLosses(runs []Run, ends []End) error {
 				all = append(all, fmt.Errorf("run %q, section %d: %w", r.ID, i+1, err))
 			}
 		}
-		all = append(all, checkStated("run", r.ID, r.Losses))
+		if err := checkStated("run", r.ID, r.Losses); err != nil {
+			all = append(all, err)
+		}
 	}
 	for _, e := range ends {
-		all = append(all, checkStated("end", e.ID, e.Losses))
+		if err := checkStated("end", e.ID, e.Losses); err != nil {
+			all = append(all, err)
+		}
 	}
 	return errors.Join(all...)
 }

@@ -1,9 +1,11 @@
 package facts
 
+import "slices"
+
 // Figures are the lines that a reader of a review asks for first: what the fans
 // deliver, what they must overcome, the pressure of the house, and the air that
 // leaves the core in winter. A value that is not known is left out.
-func (f *Facts) Figures() []Line {
+func (f *Facts) Figures() []*Line {
 	var all []*Line
 	for _, unit := range f.Design.Ventilators {
 		for _, s := range sides(unit) {
@@ -21,11 +23,5 @@ func (f *Facts) Figures() []Line {
 			all = append(all, f.supplyTemperature(unit, winter).line, f.frostMargin(unit).line)
 		}
 	}
-	known := make([]Line, 0, len(all))
-	for _, line := range all {
-		if line.Value != nil {
-			known = append(known, *line)
-		}
-	}
-	return known
+	return slices.DeleteFunc(all, func(l *Line) bool { return l.Value == nil })
 }

@@ -71,7 +71,7 @@ func (f *Facts) worstPressure() result[q.Pressure] {
 // withExhausts is a state of the ventilators with every local exhaust that
 // pulls.
 func (f *Facts) withExhausts(w *working, s state, local []envelope.Device) func() (envelope.Operation, error) {
-	devices := append([]envelope.Device(nil), local...)
+	devices := append(make([]envelope.Device, 0, len(local)+len(f.Design.Ventilators)), local...)
 	for _, unit := range f.Design.Ventilators {
 		moved := s.streams(f, w, unit)
 		devices = append(devices, envelope.Device{Name: unit.ID, Supply: moved.supply, Exhaust: moved.extract, Continuous: true})
