@@ -61,6 +61,24 @@ func TestTheFirstValueCounts(t *testing.T) {
 	require.Equal(t, map[string]any{"a": int64(1), "t": map[string]any{"b": int64(1), "c": int64(3)}}, tree.generic(tree.root()), "what else stands in the second table is read too")
 }
 
+// What stands where something else does is read too, and called by its place.
+func TestMistakesInsideWhatIsGivenTwice(t *testing.T) {
+	for source, paths := range map[string][]string{
+		"[t]\n[[t]]\na = 1\na = 2\n":           {"t", "t[1].a"},
+		"t = 1\n[[t]]\na = 1\na = 2\n":         {"t", "t[1].a"},
+		"t = 1\nt = [{ a = 1, a = 2 }]\n":      {"t", "t[1].a"},
+		"t = 1\nt.u = { a = 1, a = 2 }\n":      {"t", "t.u.a"},
+		"[[t]]\n[t]\nu = [[{ a = 1, a = 2 }]]": {"t", "t.u[1][1].a"},
+	} {
+		_, problems := Parse("test", []byte(source))
+		got := []string{}
+		for _, p := range problems {
+			got = append(got, p.Path)
+		}
+		require.Equal(t, paths, got, source)
+	}
+}
+
 func TestProblemsBeforeAMistakeOfGrammarAreKept(t *testing.T) {
 	tree, problems := Parse("test", []byte("a = 1\na = 2\nb = \n"))
 	require.Nil(t, tree)

@@ -89,20 +89,25 @@ func (r *reader) openOneMore(into *node, leaf part, at span) *node {
 	list := r.child(into, leaf.name)
 	switch {
 	case list == nil:
-		list = r.make(into, leaf)
-		list.kind, list.origin, list.at = array, repeated, at
+		list = r.makeList(into, leaf, at)
 		r.hang(list, into)
 	case list.origin == headed:
 		r.clash(list, at, "table %.64q is one table since line %d, expected double brackets there too")
-		list = r.make(into, leaf)
+		list = r.makeList(into, leaf, at)
 	case list.origin != repeated:
 		r.clash(list, at, twice)
-		list = r.make(into, leaf)
+		list = r.makeList(into, leaf, at)
 	}
 	n := r.make(list, leaf)
 	n.origin, n.at = headed, at
 	r.hang(n, list)
 	return n
+}
+
+func (r *reader) makeList(into *node, leaf part, at span) *node {
+	list := r.make(into, leaf)
+	list.kind, list.origin, list.at = array, repeated, at
+	return list
 }
 
 // enter goes down one part of a header that is not the last.
