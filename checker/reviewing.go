@@ -18,6 +18,8 @@ type reviewing struct {
 	pack      *rules.Effective
 	telling   rules.Telling
 	facts     *facts.Facts
+	rule      *rules.Compiled // that is asked
+	advised   *Result         // what its results have in common; nil before the first
 	results   shelf
 	counted   map[rules.Outcome]int // results that are not listed
 	unreached int
@@ -42,64 +44,63 @@ type keyRead struct {
 
 // all asks every rule of the pack.
 func (w *reviewing) all() {
+	take := w.take
 	for _, rule := range w.pack.Rules {
-		w.ask(rule)
+		w.rule, w.advised = rule, nil
+		rule.AskEach(w.facts, w.telling, take)
 	}
 }
 
-// ask asks one rule.
-func (w *reviewing) ask(rule *rules.Compiled) {
-	var advised *Result
-	rule.AskEach(w.facts, w.telling, func(j rules.Judgement) {
-		drawn := stated(w.facts, rule, j.Subjects)
-		if w.telling == rules.Problems && !j.Outcome.Problem() && len(drawn) == 0 {
-			w.counted[j.Outcome] += max(1, j.Others)
-			return
-		}
-		if advised == nil {
-			advised = w.advised(rule)
-		}
-		r := w.results.add()
-		*r = *advised
-		r.Stated = drawn
-		w.fill(r, rule, j)
-		if j.Cut {
-			w.unreached++
-		}
-	})
+// take lists a judgement of the rule that is asked, or only counts it.
+func (w *reviewing) take(j rules.Judgement) {
+	drawn := stated(w.facts, w.rule, j.Subjects)
+	if w.telling == rules.Problems && !j.Outcome.Problem() && len(drawn) == 0 {
+		w.counted[j.Outcome] += max(1, j.Others)
+		return
+	}
+	if w.advised == nil {
+		w.advised = w.advise()
+	}
+	r := w.results.add()
+	*r = *w.advised
+	r.Stated = drawn
+	w.fill(r, j)
+	if j.Cut {
+		w.unreached++
+	}
 }
 
-// advised is what all results of a rule have.
-func (w *reviewing) advised(rule *rules.Compiled) *Result {
-	limits := limits(w.pack, rule, rule.Rule.Topic.System(w.report.Units))
-	return &Result{Rule: &rule.Rule, Pack: rule.Pack, Limits: limits, Advice: advice(rule, limits)}
+// advise gives what all results of a rule have.
+func (w *reviewing) advise() *Result {
+	limits := limits(w.pack, w.rule, w.rule.Rule.Topic.System(w.report.Units))
+	return &Result{Rule: &w.rule.Rule, Pack: w.rule.Pack, Limits: limits, Advice: advice(w.rule, limits)}
 }
 
 // fill prints a judgement in the design's units and gives it its place.
-func (w *reviewing) fill(r *Result, rule *rules.Compiled, j rules.Judgement) {
+func (w *reviewing) fill(r *Result, j rules.Judgement) {
 	r.Outcome, r.Message, r.Remedy, r.Others = j.Outcome, j.Message, j.Remedy, j.Others
-	r.Subjects = w.subjects(rule, j)
+	r.Subjects = w.subjects(j)
 	if j.Reason != "" {
 		r.Reasons = []string{j.Reason}
 	}
-	r.Reasons = append(r.Reasons, throughBuilding(w.facts, rule, j, w.report.Units)...)
-	r.Comparisons = comparisons(j, rule.Rule.Topic.System(w.report.Units))
+	r.Reasons = append(r.Reasons, throughBuilding(w.facts, w.rule, j, w.report.Units)...)
+	r.Comparisons = comparisons(j, w.rule.Rule.Topic.System(w.report.Units))
 	r.Missing = missing(j)
 	if w.telling == rules.Everything {
 		r.Inputs = w.inputs(r, j)
 	}
-	r.Level = level(rule, j.Outcome)
+	r.Level = level(w.rule, j.Outcome)
 	w.place(r, j)
 }
 
-func (w *reviewing) subjects(rule *rules.Compiled, j rules.Judgement) []Subject {
+func (w *reviewing) subjects(j rules.Judgement) []Subject {
 	if len(j.Subjects) == 0 {
 		return nil
 	}
 	list := make([]Subject, len(j.Subjects))
 	for i, thing := range j.Subjects {
 		list[i] = w.subject(thing)
-		list[i].Name = rule.Each()[i].Name
+		list[i].Name = w.rule.Each()[i].Name
 	}
 	return list
 }

@@ -75,10 +75,10 @@ func steps(t *testing.T) []step {
 	return list
 }
 
-// What others run is pinned to a major version at least; what is run of this
-// repository is there, and gets only what it takes.
+// What others run is pinned by commit; what is run of this repository is there, and
+// gets only what it takes.
 func TestUsedActions(t *testing.T) {
-	pinned := regexp.MustCompile(`^[a-z]+/[a-z/-]+@v[0-9]+$`)
+	pinned := regexp.MustCompile(`^[a-z]+/[a-z/-]+@[0-9a-f]{40}$`)
 	var taken action
 	fromYAML(t, reviewAction, &taken)
 	own := 0
