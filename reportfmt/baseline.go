@@ -1,10 +1,12 @@
 package reportfmt
 
 import (
-	"bytes"
+	"bufio"
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
+	"io"
 	"net/url"
 	"path"
 	"slices"
@@ -69,35 +71,92 @@ func keyOfAddress(address string) (string, error) {
 var errNoReport = errors.New("expected a report of ventlint in the format json, sarif or sarif-evidence")
 
 // ReadBaseline reads a report that was written in the format json, sarif or
-// sarif-evidence. One in the format sarif holds problems only.
-func ReadBaseline(source []byte) (*Baseline, error) {
-	source = bytes.TrimPrefix(source, []byte("\ufeff"))
-	var probe struct {
-		Format string          `json:"format"`
-		Runs   json.RawMessage `json:"runs"`
+// sarif-evidence, of any size. One in the format sarif holds problems only.
+func ReadBaseline(from io.Reader) (*Baseline, error) { return readBaseline(from, mostEarlier) }
+
+// mostEarlier is how many results a baseline may have: those of thousands of houses.
+const mostEarlier = 2_000_000
+
+func readBaseline(from io.Reader, most int) (*Baseline, error) {
+	text := bufio.NewReader(from)
+	if mark, _ := text.Peek(3); string(mark) == "\ufeff" {
+		text.Discard(3)
 	}
-	if err := json.Unmarshal(source, &probe); err != nil {
-		return nil, unreadable(source, err)
+	r := &baselineReader{json: newJSONStream(text), left: most, words: map[string]string{}, results: map[string][]earlier{}}
+	if err := r.document(); err != nil {
+		return nil, r.unreadable(err)
 	}
-	read := baselineOfSARIF
-	switch {
-	case probe.Format == jsonFormatName:
-		read = baselineOfJSON
-	case probe.Runs == nil:
-		return nil, errNoReport
-	}
-	results, err := read(source)
-	if err != nil {
-		return nil, err
-	}
-	b := &Baseline{map[string][]earlier{}}
-	for _, e := range results {
-		if err := e.check(); err != nil {
-			return nil, err
+	return &Baseline{r.results}, nil
+}
+
+// baselineReader reads an earlier review, of which it holds what is compared.
+type baselineReader struct {
+	json    *jsonStream
+	words   map[string]string // texts that many results have
+	results map[string][]earlier
+	left    int // how many more results there may be
+	format  string // as the document says
+	version any
+	ours    bool // the document has a run of this program
+}
+
+// document reads a report of either format: this program's own, or SARIF.
+func (r *baselineReader) document() error {
+	err := r.json.object(func(key string) error {
+		switch key {
+		case "format":
+			return r.value(&r.format)
+		case "version":
+			return r.value(&r.version)
+		case "reports":
+			return r.reports()
+		case "runs":
+			return r.json.list(r.run)
 		}
-		b.results[e.File] = append(b.results[e.File], e)
+		return r.json.skip()
+	})
+	if err != nil {
+		return err
 	}
-	return b, nil
+	if err := r.json.end(); err != nil {
+		return err
+	}
+	if r.format == jsonFormatName {
+		return r.checkVersion()
+	}
+	if !r.ours {
+		return errNoReport
+	}
+	return nil
+}
+
+// more counts one more result.
+func (r *baselineReader) more() error {
+	if r.left--; r.left < 0 {
+		return errors.New("found too many results; the format sarif has fewer, as it holds problems alone")
+	}
+	return nil
+}
+
+// add keeps a result of a file.
+func (r *baselineReader) add(file string, e earlier) error {
+	e.File = r.once(file)
+	if err := e.check(); err != nil {
+		return err
+	}
+	e.Rule, e.Message = r.once(e.Rule), r.once(e.Message)
+	e.Outcome, e.Level = rules.Outcome(r.once(string(e.Outcome))), rules.Level(r.once(string(e.Level)))
+	r.results[e.File] = append(r.results[e.File], e)
+	return nil
+}
+
+// once gives the same memory for the same text.
+func (r *baselineReader) once(text string) string {
+	if known, ok := r.words[text]; ok {
+		return known
+	}
+	r.words[text] = text
+	return text
 }
 
 // check refuses what this program does not write.
@@ -115,16 +174,33 @@ func listed[T ~string](words []T) string {
 	return strings.Join(each(words, func(w T) string { return string(w) }), ", ")
 }
 
-// unreadable words a mistake in JSON, with its line where that is known.
-func unreadable(source []byte, err error) error {
-	var syntax *json.SyntaxError
-	var wrong *json.UnmarshalTypeError
+// value reads a value that every report has of one kind.
+func (r *baselineReader) value(into any) error {
+	bad, err := r.decode(into)
+	return cmp.Or(err, bad)
+}
+
+// decode reads a value; bad is what is JSON but not of the wanted kind.
+func (r *baselineReader) decode(into any) (bad, err error) {
+	err = r.json.Decode(into)
+	var kind *json.UnmarshalTypeError
 	switch {
-	case errors.As(err, &syntax):
-		read := source[:min(syntax.Offset, int64(len(source)))]
-		return fmt.Errorf("line %d: %w; %w", 1+bytes.Count(read, []byte("\n")), err, errNoReport)
-	case errors.As(err, &wrong) && wrong.Field != "":
-		return fmt.Errorf("%q is a %.64s: %w", strings.ReplaceAll(wrong.Field, ".", "/"), wrong.Value, errNoReport)
+	case !errors.As(err, &kind):
+		return nil, err
+	case kind.Field == "":
+		return errNoReport, nil
 	}
-	return errNoReport
+	return fmt.Errorf("%q is a %.64s: %w", strings.ReplaceAll(kind.Field, ".", "/"), kind.Value, errNoReport), nil
+}
+
+// unreadable words a mistake of JSON, with its line.
+func (r *baselineReader) unreadable(err error) error {
+	var syntax *json.SyntaxError
+	switch {
+	case errors.Is(err, io.EOF), errors.Is(err, io.ErrUnexpectedEOF):
+		return fmt.Errorf("near line %d: unexpected end of JSON input; %w", r.json.line(), errNoReport)
+	case errors.As(err, &syntax):
+		return fmt.Errorf("near line %d: %w; %w", r.json.line(), err, errNoReport)
+	}
+	return err
 }

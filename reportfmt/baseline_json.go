@@ -2,48 +2,82 @@ package reportfmt
 
 import (
 	"cmp"
-	"encoding/json"
 	"fmt"
 
 	"github.com/ventlint/ventlint/checker/document"
 	"github.com/ventlint/ventlint/rules"
 )
 
-// baselineOfJSON decodes results one at a time: a small file can hold so many empty
-// ones that all of them would take hundreds of times its size.
-func baselineOfJSON(source []byte) ([]earlier, error) {
-	var d struct {
-		Version int `json:"version"`
-		Reports []struct {
-			File    string            `json:"file"`
-			Results []json.RawMessage `json:"results"`
-		} `json:"reports"`
-	}
-	if err := json.Unmarshal(source, &d); err != nil {
-		return nil, unreadable(source, err)
-	}
-	if d.Version != jsonVersion {
-		return nil, fmt.Errorf("the report has version %d of its format, expected %d", d.Version, jsonVersion)
-	}
-	var all []earlier
-	for _, report := range d.Reports {
-		for i, text := range report.Results {
-			var r jsonResult
-			if err := json.Unmarshal(text, &r); err != nil {
-				return nil, fmt.Errorf("result %d of %.64q: %w", i+1, report.File, unreadable(text, err))
-			}
-			if r.Fingerprint == "" {
-				return nil, fmt.Errorf("result %d of %.64q has no fingerprint", i+1, report.File)
-			}
-			all = append(all, earlierOfJSON(report.File, &r))
+// reports reads those of this program's own format.
+func (r *baselineReader) reports() error {
+	if r.version != nil {
+		if err := r.checkVersion(); err != nil {
+			return err
 		}
 	}
-	return all, nil
+	return r.json.list(r.report)
 }
 
-func earlierOfJSON(file string, r *jsonResult) earlier {
+func (r *baselineReader) checkVersion() error {
+	if r.version != float64(jsonVersion) {
+		return fmt.Errorf("the report has version %.64v of its format, expected %d", r.version, jsonVersion)
+	}
+	return nil
+}
+
+func (r *baselineReader) report() error {
+	var file string
+	var results []earlier
+	err := r.json.object(func(key string) error {
+		switch key {
+		case "file":
+			return r.value(&file)
+		case "results":
+			return r.json.list(func() error {
+				var result comparedResult
+				switch bad, err := r.decode(&result); {
+				case err != nil:
+					return err
+				case bad != nil:
+					return fmt.Errorf("result %d of %.64q: %w", len(results)+1, file, bad)
+				case result.Fingerprint == "":
+					return fmt.Errorf("result %d of %.64q has no fingerprint", len(results)+1, file)
+				}
+				results = append(results, earlierOfJSON(&result))
+				return r.more()
+			})
+		}
+		return r.json.skip()
+	})
+	if err != nil {
+		return err
+	}
+	file = fileKey(file)
+	for _, e := range results {
+		if err := r.add(file, e); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// comparedResult is what is compared of a jsonResult: a small part.
+type comparedResult struct {
+	Rule        string       `json:"rule"`
+	Pack        string       `json:"pack"`
+	Title       string       `json:"title"`
+	Outcome     string       `json:"outcome"`
+	Level       string       `json:"level"`
+	Message     string       `json:"message"`
+	Position    jsonPosition `json:"position"`
+	Pointer     string       `json:"pointer"`
+	Fingerprint string       `json:"fingerprint"`
+	Variance    *struct{}    `json:"variance"`
+}
+
+func earlierOfJSON(r *comparedResult) earlier {
 	return earlier{
-		identity: identity{fileKey(file), r.Pack + ":" + r.Rule, r.Fingerprint, rules.Outcome(r.Outcome), r.Variance != nil},
+		identity: identity{Rule: r.Pack + ":" + r.Rule, Fingerprint: r.Fingerprint, Outcome: rules.Outcome(r.Outcome), Accepted: r.Variance != nil},
 		Level:    rules.Level(r.Level), Message: cmp.Or(r.Message, r.Title),
 		Position: document.Position(r.Position), Pointer: r.Pointer,
 	}

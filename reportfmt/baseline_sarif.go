@@ -2,7 +2,6 @@ package reportfmt
 
 import (
 	"cmp"
-	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -10,69 +9,69 @@ import (
 	"github.com/ventlint/ventlint/rules"
 )
 
-// baselineOfSARIF reads the runs of this program; a log may hold others. Results are
-// decoded one at a time, as those of the json format.
-func baselineOfSARIF(source []byte) ([]earlier, error) {
-	var l struct {
-		Runs []json.RawMessage `json:"runs"`
-	}
-	if err := json.Unmarshal(source, &l); err != nil {
-		return nil, unreadable(source, err)
-	}
-	var all []earlier
-	ours := false
-	for _, text := range l.Runs {
-		name, results, err := resultsOfRun(text)
-		if err != nil {
-			return nil, err
+// run reads a run of this program; a log may hold others, which are passed over. The
+// name of the program may come behind the results.
+func (r *baselineReader) run() error {
+	var name string
+	var results []earlier
+	var wrong error // with the results, if they are of this program
+	err := r.json.object(func(key string) error {
+		switch {
+		case key == "tool":
+			var tool struct{ Driver struct{ Name string } }
+			err := r.value(&tool)
+			name = tool.Driver.Name
+			return err
+		case key == "results" && (name == "" || name == driverName):
+			var err error
+			results, wrong, err = r.resultsOfSARIF()
+			return err
 		}
-		if name != driverName {
-			continue
-		}
-		ours = true
-		for i, text := range results {
-			e, known, err := earlierOfSARIF(text)
-			if err != nil {
-				return nil, fmt.Errorf("result %d %w", i+1, err)
-			}
-			if known {
-				all = append(all, e)
-			}
+		return r.json.skip()
+	})
+	if err != nil || name != driverName {
+		return err
+	}
+	r.ours = true
+	if wrong != nil {
+		return wrong
+	}
+	for _, e := range results {
+		if err := r.add(e.File, e); err != nil {
+			return err
 		}
 	}
-	if !ours {
-		return nil, errNoReport
-	}
-	return all, nil
+	return nil
 }
 
-// resultsOfRun gives the name of the program that made a run, and its results.
-func resultsOfRun(text []byte) (name string, results []json.RawMessage, err error) {
-	var run struct {
-		Tool struct {
-			Driver struct {
-				Name string `json:"name"`
-			} `json:"driver"`
-		} `json:"tool"`
-		Results []json.RawMessage `json:"results"`
-	}
-	if err := json.Unmarshal(text, &run); err != nil {
-		return "", nil, unreadable(text, err)
-	}
-	return run.Tool.Driver.Name, run.Results, nil
-}
-
-// earlierOfSARIF reads one result; it is not known when it was gone already.
-func earlierOfSARIF(text []byte) (e earlier, known bool, err error) {
-	var r sarifResult
-	if err := json.Unmarshal(text, &r); err != nil {
-		return earlier{}, false, fmt.Errorf("cannot be read: %w", unreadable(text, err))
-	}
-	if r.Baseline == absentState {
-		return earlier{}, false, nil
-	}
-	e, err = earlierOfResult(&r)
-	return e, true, err
+// resultsOfSARIF reads the results of a run but those that were gone already; wrong is
+// the first that is none of this program.
+func (r *baselineReader) resultsOfSARIF() (results []earlier, wrong, err error) {
+	n := 0
+	err = r.json.list(func() error {
+		n++
+		var result sarifResult
+		bad, err := r.decode(&result)
+		switch {
+		case err != nil:
+			return err
+		case bad != nil:
+			bad = fmt.Errorf("cannot be read: %w", bad)
+		case result.Baseline == absentState:
+			return nil
+		default:
+			var e earlier
+			if e, bad = earlierOfResult(&result); bad == nil {
+				results = append(results, e)
+				return r.more()
+			}
+		}
+		if wrong == nil {
+			wrong = fmt.Errorf("result %d %w", n, bad)
+		}
+		return nil
+	})
+	return results, wrong, err
 }
 
 func earlierOfResult(r *sarifResult) (earlier, error) {

@@ -1,8 +1,12 @@
 package reportfmt
 
 import (
+	"bytes"
+	"encoding/json"
+	"io"
 	"strings"
 	"testing"
+	"testing/iotest"
 
 	"github.com/stretchr/testify/require"
 
@@ -141,12 +145,19 @@ func TestGate(t *testing.T) {
 func TestUnreadableBaselines(t *testing.T) {
 	const expected = "expected a report of ventlint in the format json, sarif or sarif-evidence"
 	for source, want := range map[string]string{
-		"":                     "line 1: unexpected end of JSON input; " + expected,
-		"{\n\n  \"runs\": [,]": "line 3: invalid character ',' looking for beginning of value; " + expected,
+		"":                     "near line 1: unexpected end of JSON input; " + expected,
+		"{\n\n  \"runs\": [,]": "near line 3: invalid character ',' looking for beginning of value; " + expected,
 		"[]":                   expected,
-		"{}":                   expected,
-		`{"runs": []}`:         expected,
-		`{"runs": 5}`:          `"runs" is a number: ` + expected,
+		"{} {}":                "found more behind the report",
+		`{"runs": [{"results": [{"level": 1}], "tool": {"driver": {"name": "another"}}}]}`:  expected,
+		`{"runs": [{"results": [{"level": 1}], "tool": {"driver": {"name": "ventlint"}}}]}`: `result 1 cannot be read: "level" is a number: ` + expected,
+		`{"reports": [{"results": []}], "format": "ventlint-report", "version": 2}`:         "the report has version 2 of its format, expected 1",
+		`{"reports": {}}`:                                       `"reports" is a object: ` + expected,
+		`{"reports": [{"results": 7}]}`:                         `"results" is a number: ` + expected,
+		"{\n\"format\": \"ventlint-report\",\n\"reports\": [\n": "near line 3: unexpected end of JSON input; " + expected,
+		"{}":           expected,
+		`{"runs": []}`: expected,
+		`{"runs": 5}`:  `"runs" is a number: ` + expected,
 		`{"format": "ventlint-report", "version": 2}`:                                                                                                   "the report has version 2 of its format, expected 1",
 		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [{}]}]}`:                                                      `result 1 of "a" has no fingerprint`,
 		`{"runs": [{"tool": {"driver": {"name": "another"}}, "results": [{}]}]}`:                                                                        expected,
@@ -160,14 +171,45 @@ func TestUnreadableBaselines(t *testing.T) {
 		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "a\n", "results": [{"position": {"line": "` + strings.Repeat("9", 500) + `"}}]}]}`:                                                   `result 1 of "a\n": "position/line" is a string: ` + expected,
 		`{"format": "ventlint-report", "version": 1, "reports": [{"file": "` + strings.Repeat("b", 500) + `", "results": [{"position": {"line": ` + strings.Repeat("9", 500) + `}}]}]}`:                        `result 1 of "` + strings.Repeat("b", 64) + `": "position/line" is a number ` + strings.Repeat("9", 57) + `: ` + expected,
 	} {
-		_, err := ReadBaseline([]byte(source))
+		_, err := ReadBaseline(strings.NewReader(source))
 		require.EqualError(t, err, want, source)
 	}
 }
 
+// Other programs may write the keys of a report in another order.
+func TestKeysOfABaselineMayStandInAnyOrder(t *testing.T) {
+	b := batches()["outcomes"]
+	for _, format := range baselineFormats {
+		var document any
+		require.NoError(t, json.Unmarshal([]byte(written(t, format, b)), &document))
+		sorted, err := json.Marshal(document) // by name: results before tool, reports before version
+		require.NoError(t, err)
+		got, err := ReadBaseline(bytes.NewReader(sorted))
+		require.NoError(t, err, format)
+		require.Equal(t, baselineFrom(format, b), got, format)
+	}
+}
+
+// Only what is compared is held of a baseline, and there may be much of it.
+func TestLargeBaselines(t *testing.T) {
+	const result = `{"fingerprint": "0", "outcome": "fail"}`
+	head := `{"format": "ventlint-report", "version": 1, "reports": [{"file": "a", "results": [` + result
+	three := head + "," + result + "," + result + "]}]}"
+	baseline, err := readBaseline(strings.NewReader(three), 3)
+	require.NoError(t, err)
+	require.Len(t, baseline.results["a"], 3)
+	_, err = readBaseline(strings.NewReader(three), 2)
+	require.EqualError(t, err, "found too many results; the format sarif has fewer, as it holds problems alone")
+	endless := io.MultiReader(strings.NewReader(head+`, {"message": "`), strings.NewReader(strings.Repeat("A", 3*largestValue)))
+	_, err = ReadBaseline(endless)
+	require.EqualError(t, err, "found a value of more than 16 MiB")
+	_, err = ReadBaseline(iotest.ErrReader(io.ErrClosedPipe))
+	require.ErrorIs(t, err, io.ErrClosedPipe)
+}
+
 func TestBaselineMayHaveAByteOrderMark(t *testing.T) {
 	source := written(t, "json", batches()["outcomes"])
-	_, err := ReadBaseline([]byte("\ufeff" + source))
+	_, err := ReadBaseline(strings.NewReader("\ufeff" + source))
 	require.NoError(t, err)
 }
 
@@ -181,7 +223,7 @@ func FuzzReadBaseline(f *testing.F) {
 		f.Add(source)
 	}
 	f.Fuzz(func(t *testing.T, source string) {
-		baseline, err := ReadBaseline([]byte(source))
+		baseline, err := ReadBaseline(strings.NewReader(source))
 		require.Equal(t, err == nil, baseline != nil)
 		if err == nil {
 			b := batch(report("a", failedSeparation()))

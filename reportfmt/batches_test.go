@@ -126,7 +126,7 @@ func baselineFrom(format string, b Batch) *Baseline {
 	if err := Write(&out, f, b); err != nil {
 		panic(err)
 	}
-	baseline, err := ReadBaseline(out.Bytes())
+	baseline, err := ReadBaseline(&out)
 	if err != nil {
 		panic(err)
 	}

@@ -28,8 +28,10 @@ const (
 var hostileBaselines = map[string][2]string{
 	"nothing":            {"", "unexpected end of JSON input"},
 	"zeros":              {strings.Repeat("\x00", 1<<20), "line 1: invalid character"},
-	"depth":              {strings.Repeat("[", 1<<20), "exceeded max depth"},
-	"depth in a report":  {reports + strings.Repeat("[", 1_000_000), "exceeded max depth"},
+	"depth":              {strings.Repeat("[", 1<<20), "expected a report of ventlint"},
+	"depth in a report":  {reports + strings.Repeat("[", 1_000_000), "expected a report of ventlint"},
+	"depth in a result":  {reports + `[{"results": [` + strings.Repeat("[", 1_000_000), "exceeded max depth"},
+	"depth in a key":     {`{"x": ` + strings.Repeat("[", 1_000_000), "unexpected end of JSON input"},
 	"many reports":       {reports + many(340_000, "{}") + "}", ""},
 	"many results":       {reports + `[{"results": ` + many(340_000, "{}") + "}]}", `result 1 of "" has no fingerprint`},
 	"many sound results": {reports + `[{"results": ` + many(27_000, `{"fingerprint":"0","outcome":"fail"}`) + "}]}", ""},
@@ -62,19 +64,20 @@ func TestHostileBaselines(t *testing.T) {
 	}
 }
 
-// What is larger than any report is refused unread.
-func TestAGiantBaseline(t *testing.T) {
+// What is larger than any part is refused unread; a report may have any size, and is
+// read until a mistake in it.
+func TestGiantReports(t *testing.T) {
 	folder := t.TempDir()
 	design, path := filepath.Join(folder, "house.vent.toml"), filepath.Join(folder, "baseline.json")
 	require.NoError(t, os.WriteFile(design, []byte(lot), 0o644))
 	require.NoError(t, os.WriteFile(path, nil, 0o644))
-	require.NoError(t, os.Truncate(path, largestBaseline+1))
-	for name, args := range map[string][]string{
-		"a giant baseline": {"review", "--baseline", path, design},
-		"a giant part":     {"impact", "--merge", path},
+	require.NoError(t, os.Truncate(path, largestPart+1))
+	for told, args := range map[string][]string{
+		"near line 1: invalid character":         {"review", "--baseline", path, design},
+		"larger than 256 MiB, expected a report": {"impact", "--merge", path},
 	} {
-		withinBounds(t, name, args...)
-		assert.Contains(t, complaint(t, args...), "larger than 256 MiB, expected a report")
+		withinBounds(t, "a giant report", args...)
+		assert.Contains(t, complaint(t, args...), told)
 	}
 }
 

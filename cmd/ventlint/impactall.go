@@ -70,7 +70,7 @@ func judgeOne(m machine, c *impact.Comparison, in input, t *impact.Tally) {
 func mergeParts(paths []string) (*impact.Document, error) {
 	var parts []*impact.Document
 	for _, path := range paths {
-		source, err := readReport(path)
+		source, err := readPart(path)
 		if err != nil {
 			return nil, err
 		}
@@ -83,24 +83,27 @@ func mergeParts(paths []string) (*impact.Document, error) {
 	return impact.Merge(parts)
 }
 
-// readReport reads a file that this program wrote. One that is larger than a report
-// may be is refused unread where its size is known.
-func readReport(path string) ([]byte, error) {
+// largestPart bounds what is read of one part: the lists in it are short.
+const largestPart = 256 << 20
+
+// readPart reads a file that this program wrote. One that is larger than a part may be
+// is refused unread where its size is known.
+func readPart(path string) ([]byte, error) {
 	file, err := os.Open(path)
 	if err != nil {
 		return nil, plain(err)
 	}
 	defer file.Close()
-	if about, err := file.Stat(); err == nil && about.Size() > largestBaseline {
+	if about, err := file.Stat(); err == nil && about.Size() > largestPart {
 		return nil, tooLarge(path)
 	}
-	source, err := readUpTo(file, largestBaseline+1)
-	if len(source) > largestBaseline { // it grew, or tells no size
+	source, err := readUpTo(file, largestPart+1)
+	if len(source) > largestPart { // it grew, or tells no size
 		return nil, tooLarge(path)
 	}
 	return source, plain(err)
 }
 
 func tooLarge(path string) error {
-	return fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestBaseline>>20)
+	return fmt.Errorf("%s: larger than %d MiB, expected a report", path, largestPart>>20)
 }
