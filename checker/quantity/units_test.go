@@ -54,3 +54,16 @@ func TestSystemString(t *testing.T) {
 	assert.Equal(t, "IP", IP.String())
 	assert.Equal(t, "SI", SI.String())
 }
+
+// A unit is found by each of its spellings, and by nothing else.
+func TestUnitOf(t *testing.T) {
+	for _, u := range Units() {
+		found, ok := UnitOf(u.Symbol)
+		assert.True(t, ok, u.Symbol)
+		assert.Equal(t, u, found)
+	}
+	for _, symbol := range []string{"", "furlong", "FT"} {
+		_, ok := UnitOf(symbol)
+		assert.False(t, ok, symbol)
+	}
+}
