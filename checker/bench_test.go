@@ -12,20 +12,20 @@ import (
 // One review of the whole shipped house against both standard packs, which are
 // compiled already, in full and for a report that shows problems alone.
 func BenchmarkReview(b *testing.B) {
-	for name, brief := range map[string]bool{"full": false, "brief": true} {
-		b.Run(name, func(b *testing.B) { benchmarkReview(b, shipped(b, "ok/alder-court.vent.toml"), brief) })
+	for name, depth := range map[string]checker.Depth{"evidence": checker.Evidence, "problems": checker.Problems} {
+		b.Run(name, func(b *testing.B) { benchmarkReview(b, shipped(b, "ok/alder-court.vent.toml"), depth) })
 	}
 }
 
 // The same house with 200 openings and 500 sources around it.
 func BenchmarkStreet(b *testing.B) {
-	benchmarkReview(b, street(b, 200, 500), true)
+	benchmarkReview(b, street(b, 200, 500), checker.Problems)
 }
 
-func benchmarkReview(b *testing.B, source string, brief bool) {
+func benchmarkReview(b *testing.B, source string, depth checker.Depth) {
 	b.Helper()
 	d := loaded(b, source)
-	request := checker.Request{File: "house.vent.toml", Packs: packs(b, "irc-2021", "practice"), Date: today, Brief: brief}
+	request := checker.Request{File: "house.vent.toml", Packs: packs(b, "irc-2021", "practice"), Date: today, Depth: depth}
 	b.ReportAllocs()
 	for b.Loop() {
 		checker.Review(d, request)

@@ -18,7 +18,7 @@ type Report struct {
 	Date        string // the day of the review, YYYY-MM-DD
 	Packs       []PackUsed
 	Results     []Result
-	Unlisted    map[rules.Outcome]int // results that a brief review only counts; nil without any
+	Unlisted    map[rules.Outcome]int // results that are only counted, at that depth; nil without any
 	Figures     []Figure              // computed, for the reader; the worksheet has them all
 	Assumptions []Assumption
 	Remarks     []Remark
@@ -28,7 +28,7 @@ type Report struct {
 // PackUsed names a pack of the review.
 type PackUsed struct {
 	ID, Title, Edition string
-	Digest             string // sha256 of the pack file and those it extends; empty in a brief review
+	Digest             string // sha256 of the pack file and those it extends; empty where no evidence was asked for
 }
 
 // Result is one rule for one subject.

@@ -15,9 +15,20 @@ type Request struct {
 	Packs           []*rules.Effective
 	Date            string // day of the review, YYYY-MM-DD
 	IgnoreVariances bool   // judge as if the design recorded none
-	Brief           bool   // packs tell no digests, results no inputs, and what asks nothing of anybody is counted, not listed, unless it rests on a stated distance: for reports that show none of that
-	Beside          bool   // packs are asked beside each other, where nothing else keeps the processors busy
+	Depth           Depth
+	Beside          bool // packs are asked beside each other, where nothing else keeps the processors busy
 }
+
+// Depth is how much a review tells of results that ask nothing of anybody: as much as
+// the reports show that are made of it.
+type Depth int
+
+// The depths of a review.
+const (
+	Evidence Depth = iota // all that they rest on, and the digests of packs
+	Outcomes              // that they are there
+	Problems              // how many there are, but for those that rest on a stated distance
+)
 
 // Review asks every rule of the packs of a design. It always gives a report: a
 // pack that cannot be used is refused when it is loaded, a design when it is read.
@@ -27,7 +38,7 @@ func Review(d *design.Design, q Request) *Report {
 	reviews := make([]*reviewing, len(packs))
 	for i, pack := range packs {
 		r.Packs = append(r.Packs, q.used(pack))
-		reviews[i] = newReviewing(r, pack, q.telling(), len(packs))
+		reviews[i] = newReviewing(r, pack, q, len(packs))
 	}
 	askAll(reviews, q.Beside)
 	for _, w := range reviews {
@@ -71,17 +82,17 @@ func askAll(reviews []*reviewing, beside bool) {
 
 func (q Request) used(pack *rules.Effective) PackUsed {
 	u := PackUsed{ID: pack.Head.ID, Title: pack.Head.Title, Edition: pack.Head.Edition}
-	if !q.Brief {
+	if q.Depth == Evidence {
 		u.Digest = pack.Digest()
 	}
 	return u
 }
 
 func (q Request) telling() rules.Telling {
-	if q.Brief {
-		return rules.Problems
+	if q.Depth == Evidence {
+		return rules.Everything
 	}
-	return rules.Everything
+	return rules.Problems
 }
 
 func systemOf(d *design.Design) quantity.System {

@@ -172,8 +172,8 @@ func TestGiantSites(t *testing.T) {
 func TestPacksBesideEachOther(t *testing.T) {
 	for _, name := range []string{"ok/alder-court", "faults/alder-court-faults", "concept/early-idea"} {
 		d := loaded(t, shipped(t, name+".vent.toml"))
-		for _, brief := range []bool{true, false} {
-			q := checker.Request{File: name, Packs: packs(t, "irc-2021", "practice", "ashrae-62-2-2019"), Date: today, Brief: brief}
+		for _, depth := range []checker.Depth{checker.Evidence, checker.Outcomes, checker.Problems} {
+			q := checker.Request{File: name, Packs: packs(t, "irc-2021", "practice", "ashrae-62-2-2019"), Date: today, Depth: depth}
 			want := checker.Review(d, q)
 			q.Beside = true
 			for range 3 {

@@ -16,7 +16,7 @@ import (
 type reviewing struct {
 	report    *Report // for what it is about
 	pack      *rules.Effective
-	telling   rules.Telling
+	request   Request
 	facts     *facts.Facts
 	rule      *rules.Compiled // that is asked
 	advised   *Result         // what its results have in common; nil before the first
@@ -29,10 +29,10 @@ type reviewing struct {
 
 // newReviewing prepares the review under one of some packs, which share what may be
 // spent on a design.
-func newReviewing(r *Report, pack *rules.Effective, telling rules.Telling, packs int) *reviewing {
+func newReviewing(r *Report, pack *rules.Effective, q Request, packs int) *reviewing {
 	f := facts.Of(r.Design)
 	f.Packs = packs
-	return &reviewing{report: r, pack: pack, telling: telling, facts: f, counted: map[rules.Outcome]int{}, things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
+	return &reviewing{report: r, pack: pack, request: q, facts: f, counted: map[rules.Outcome]int{}, things: map[any]Subject{}, keys: map[expression.Read]*keyRead{}}
 }
 
 // keyRead is a key that rules read.
@@ -44,17 +44,17 @@ type keyRead struct {
 
 // all asks every rule of the pack.
 func (w *reviewing) all() {
-	take := w.take
+	take, telling := w.take, w.request.telling()
 	for _, rule := range w.pack.Rules {
 		w.rule, w.advised = rule, nil
-		rule.AskEach(w.facts, w.telling, take)
+		rule.AskEach(w.facts, telling, take)
 	}
 }
 
 // take lists a judgement of the rule that is asked, or only counts it.
 func (w *reviewing) take(j rules.Judgement) {
 	drawn := stated(w.facts, w.rule, j.Subjects)
-	if w.telling == rules.Problems && !j.Outcome.Problem() && len(drawn) == 0 {
+	if w.request.Depth == Problems && !j.Outcome.Problem() && len(drawn) == 0 {
 		w.counted[j.Outcome] += max(1, j.Others)
 		return
 	}
@@ -86,9 +86,7 @@ func (w *reviewing) fill(r *Result, j rules.Judgement) {
 	r.Reasons = append(r.Reasons, throughBuilding(w.facts, w.rule, j, w.report.Units)...)
 	r.Comparisons = comparisons(j, w.rule.Rule.Topic.System(w.report.Units))
 	r.Missing = missing(j)
-	if w.telling == rules.Everything {
-		r.Inputs = w.inputs(r, j)
-	}
+	r.Inputs = w.inputs(r, j)
 	r.Level = level(w.rule, j.Outcome)
 	w.place(r, j)
 }

@@ -94,7 +94,7 @@ type baselineReader struct {
 	json    *jsonStream
 	words   map[string]string // texts that many results have
 	results map[string][]earlier
-	left    int // how many more results there may be
+	left    int    // how many more results there may be
 	format  string // as the document says
 	version any
 	ours    bool // the document has a run of this program

@@ -45,8 +45,8 @@ const (
 )
 
 // when is how a condition `when` is told.
-func (t Telling) when(truth expression.Truth) expression.Depth {
-	if t == Everything || t == Problems && truth == expression.Unknown {
+func (t Telling) when(o Outcome) expression.Depth {
+	if t == Everything || t == Problems && o.Problem() {
 		return expression.WithReads
 	}
 	return expression.Bare

@@ -113,6 +113,7 @@ func checkTold(t *testing.T, told rules.Telling, full, short rules.Judgement) {
 	problem := slices.Contains([]rules.Outcome{rules.Fail, rules.Open, rules.Review}, full.Outcome)
 	switch {
 	case told == rules.Problems && problem:
+		assert.Equal(t, full.When, short.When)
 		assert.Equal(t, full.Require, short.Require)
 		assert.Equal(t, full.Message, short.Message)
 		assert.Equal(t, full.Remedy, short.Remedy)

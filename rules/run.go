@@ -70,7 +70,7 @@ func (r *run) tell(j *Judgement) {
 		return // a list that was not told
 	}
 	if r.rule.when != nil {
-		j.When = r.reasons(r.rule.when, j.When, r.telling.when(j.When.Truth), j.When.Truth == expression.Unknown)
+		j.When = r.reasons(r.rule.when, j.When, r.telling.when(j.Outcome), j.When.Truth == expression.Unknown)
 	}
 	if j.Outcome == NotApplicable {
 		j.Reason = "its condition does not hold here"

@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/reportfmt"
 )
 
@@ -47,14 +48,13 @@ func (f *reviewFlags) destinations() (destinations, error) {
 	return d, nil
 }
 
-// brief tells whether no report shows what a result that asks nothing rests on.
-func (d destinations) brief() bool {
+// depth is what the deepest report asks of a review.
+func (d destinations) depth() checker.Depth {
+	depth := reportfmt.Depth(d.shown)
 	for _, file := range d.files {
-		if !reportfmt.Brief(file.form) {
-			return false
-		}
+		depth = min(depth, reportfmt.Depth(file.form))
 	}
-	return reportfmt.Brief(d.shown)
+	return depth
 }
 
 // spare refuses to write a report over what is read: a design, the file of a pack,

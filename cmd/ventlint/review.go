@@ -71,7 +71,7 @@ func review(m machine, f reviewFlags, changed func(string) bool, paths []string)
 	if err != nil {
 		return err
 	}
-	f.brief, f.alone = reports.brief(), len(files) == 1
+	f.depth, f.alone = reports.depth(), len(files) == 1
 	reporting, err := reports.begin(setting, reportfmt.Options{Color: f.colour(m)})
 	if err != nil {
 		return err

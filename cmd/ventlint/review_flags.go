@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"github.com/ventlint/ventlint/checker"
 	"github.com/ventlint/ventlint/cmd/ventlint/config"
 	"github.com/ventlint/ventlint/reportfmt"
 	"github.com/ventlint/ventlint/rules"
@@ -29,7 +30,7 @@ type reviewFlags struct {
 	stdinName string
 
 	ignoreVariances bool
-	brief           bool // no report shows what passes rest on
+	depth           checker.Depth
 	alone           bool // one design is all that there is
 
 	configuration configFlags

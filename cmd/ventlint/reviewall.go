@@ -43,5 +43,5 @@ func reviewOne(m machine, in input, packs *packShelf, f reviewFlags) outcome {
 	if len(problems) > 0 {
 		return fail(problems...)
 	}
-	return outcome{report: checker.Review(d, checker.Request{File: in.name, Packs: chosen, Date: f.date, IgnoreVariances: f.ignoreVariances, Brief: f.brief, Beside: f.alone})}
+	return outcome{report: checker.Review(d, checker.Request{File: in.name, Packs: chosen, Date: f.date, IgnoreVariances: f.ignoreVariances, Depth: f.depth, Beside: f.alone})}
 }
