@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io/fs"
 	"os"
 
 	"github.com/ventlint/ventlint/reportfmt"
@@ -19,8 +20,11 @@ func readBaseline(path, said string) (*reportfmt.Baseline, error) {
 	}
 	defer file.Close()
 	baseline, err := reportfmt.ReadBaseline(file)
-	if err != nil {
-		return nil, fmt.Errorf("%s %s: %w", said, path, plain(err))
+	switch err.(type) {
+	case nil:
+		return baseline, nil
+	case *fs.PathError: // which names the path
+		return nil, fmt.Errorf("%s %w", said, plain(err))
 	}
-	return baseline, nil
+	return nil, fmt.Errorf("%s %s: %w", said, path, err)
 }
