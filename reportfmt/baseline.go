@@ -138,15 +138,16 @@ func (r *baselineReader) more() error {
 	return nil
 }
 
-// add keeps a result of a file.
-func (r *baselineReader) add(file string, e earlier) error {
-	e.File = r.once(file)
-	if err := e.check(); err != nil {
-		return err
+// add keeps results.
+func (r *baselineReader) add(results []earlier) error {
+	for _, e := range results {
+		if err := e.check(); err != nil {
+			return err
+		}
+		e.File, e.Rule, e.Message = r.once(e.File), r.once(e.Rule), r.once(e.Message)
+		e.Outcome, e.Level = rules.Outcome(r.once(string(e.Outcome))), rules.Level(r.once(string(e.Level)))
+		r.results[e.File] = append(r.results[e.File], e)
 	}
-	e.Rule, e.Message = r.once(e.Rule), r.once(e.Message)
-	e.Outcome, e.Level = rules.Outcome(r.once(string(e.Outcome))), rules.Level(r.once(string(e.Level)))
-	r.results[e.File] = append(r.results[e.File], e)
 	return nil
 }
 

@@ -53,12 +53,10 @@ func (r *baselineReader) report() error {
 		return err
 	}
 	file = fileKey(file)
-	for _, e := range results {
-		if err := r.add(file, e); err != nil {
-			return err
-		}
+	for i := range results {
+		results[i].File = file
 	}
-	return nil
+	return r.add(results)
 }
 
 // comparedResult is what is compared of a jsonResult: a small part.

@@ -36,12 +36,7 @@ func (r *baselineReader) run() error {
 	if wrong != nil {
 		return wrong
 	}
-	for _, e := range results {
-		if err := r.add(e.File, e); err != nil {
-			return err
-		}
-	}
-	return nil
+	return r.add(results)
 }
 
 // resultsOfSARIF reads the results of a run but those that were gone already; wrong is
